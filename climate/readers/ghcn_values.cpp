@@ -1,0 +1,77 @@
+#include "climate/readers/ghcn_values.hpp"
+
+#include "climate/base/csv.hpp"
+#include "climate/daily_series.hpp"
+#include "climate/readers/field_value.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nightsow::climate {
+
+namespace {
+
+constexpr int ghcn_missing = -9999;
+
+bool is_capital(char c) {
+  return c >= 'A' && c <= 'Z';
+}
+
+bool is_capital_or_digit(char c) {
+  return is_capital(c) || (c >= '0' && c <= '9');
+}
+
+} // namespace
+
+GhcnElement ghcn_element(std::string_view code) {
+  if (code == "TMIN") {
+    return GhcnElement::night;
+  }
+  return code == "TMAX" ? GhcnElement::day : GhcnElement::other;
+}
+
+bool is_ghcn_station(std::string_view id) {
+  return id.size() == 11 && is_capital(id[0]) && is_capital(id[1]) &&
+         std::all_of(id.begin(), id.end(), [](char c) {
+           return is_capital_or_digit(c) || c == '_' || c == '-';
+         });
+}
+
+bool is_ghcn_element(std::string_view code) {
+  return code.size() == 4 && is_capital(code[0]) &&
+         std::all_of(code.begin(), code.end(), is_capital_or_digit);
+}
+
+std::optional<float> read_tenths(std::string_view field) {
+  if (const auto tenths = read_whole(field)) {
+    return *tenths == ghcn_missing ? missing_c : static_cast<float>(*tenths / 10.0);
+  }
+  return is_missing_word(field) ? std::optional(missing_c) : std::nullopt;
+}
+
+float unless_flagged(
+    Readings& readings, float value, std::string_view quality_flag, Date date, std::size_t line) {
+  if (std::isnan(value) || trimmed(quality_flag).empty()) {
+    return value;
+  }
+  readings.findings.push_back({FindingKind::flagged,
+                               Verdict::ignored,
+                               date,
+                               readings.file,
+                               line,
+                               static_cast<double>(value),
+                               static_cast<double>(missing_c)});
+  return missing_c;
+}
+
+void add_ghcn_row(
+    Readings& readings, GhcnElement element, Date date, float value, std::size_t line) {
+  if (element == GhcnElement::other || std::isnan(value)) {
+    return;
+  }
+  Reading row{date, missing_c, missing_c, static_cast<std::uint32_t>(line)};
+  (element == GhcnElement::night ? row.night_c : row.day_c) = value;
+  readings.rows.push_back(row);
+}
+
+} // namespace nightsow::climate

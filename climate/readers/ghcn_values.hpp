@@ -1,0 +1,37 @@
+#pragma once
+
+#include "climate/readers/readings.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string_view>
+
+namespace nightsow::climate {
+
+// What the layouts of GHCN-Daily (NOAA NCEI) share: station ids of eleven characters, elements of
+// four, whole tenths of °C, -9999 for missing, and a quality flag that is blank when all is well.
+
+enum class GhcnElement { other, night, day };
+
+/// TMIN is the night, TMAX the day.
+[[nodiscard]] GhcnElement ghcn_element(std::string_view code);
+
+/// Two capital letters and nine more capitals, digits, '_' or '-'.
+[[nodiscard]] bool is_ghcn_station(std::string_view id);
+
+/// Four capitals or digits.
+[[nodiscard]] bool is_ghcn_element(std::string_view code);
+
+/// Tenths of °C as °C; NaN for -9999, NA or nothing. Empty when the field is no whole number.
+[[nodiscard]] std::optional<float> read_tenths(std::string_view field);
+
+/// The value, or NaN when its quality flag is not blank: a value that failed a check is listed as a
+/// finding and not used.
+[[nodiscard]] float unless_flagged(
+    Readings& readings, float value, std::string_view quality_flag, Date date, std::size_t line);
+
+/// Adds a row that holds one element; nothing for NaN and other elements.
+void add_ghcn_row(
+    Readings& readings, GhcnElement element, Date date, float value, std::size_t line);
+
+} // namespace nightsow::climate

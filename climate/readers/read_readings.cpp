@@ -1,0 +1,87 @@
+#include "climate/readers/read_readings.hpp"
+
+#include "climate/readers/check_text.hpp"
+#include "climate/readers/daily_table.hpp"
+#include "climate/readers/ghcn_dly.hpp"
+#include "climate/readers/ghcn_long_csv.hpp"
+#include "climate/readers/ghcn_wide_csv.hpp"
+#include "climate/readers/line_reader.hpp"
+#include "climate/readers/row_faults.hpp"
+#include "climate/readers/unread_format.hpp"
+
+#include <array>
+
+namespace nightsow::climate {
+
+namespace {
+
+struct Format {
+  std::string_view name;
+  /// Why the file is of this format; empty when it is not.
+  std::vector<std::string> (*recognise)(const Opening& opening);
+  Readings (*read)(const Opening& opening, std::string_view name);
+};
+
+// Asked in this order: what is told by fixed marks first, the general table last. A new format is
+// a line here and two functions of its own.
+constexpr std::array formats{
+    Format{"GHCN-Daily .dly", recognise_ghcn_dly, read_ghcn_dly},
+    Format{"GHCN-Daily CSV, a month a row", recognise_ghcn_month_csv, read_ghcn_month_csv},
+    Format{"GHCN-Daily CSV, an element a row", recognise_ghcn_long_csv, read_ghcn_long_csv},
+    Format{"GHCN-Daily CSV, a day a row", recognise_ghcn_wide_csv, read_ghcn_wide_csv},
+    Format{"daily table", recognise_daily_table, read_daily_table},
+};
+
+[[noreturn]] void refuse_without_rows(const Readings& readings) {
+  std::string found = readings.rows_read == 0 ? "there are no rows"
+                                              : "not one of " + std::to_string(readings.rows_read) +
+                                                    " rows gives a temperature";
+  for (const Problem& problem : readings.problems) {
+    if (problem.severity == Severity::warning && problem.line > 0) {
+      found += "; line " + std::to_string(problem.line) + ": " + problem.found + ", expected " +
+               problem.expected;
+      break;
+    }
+  }
+  throw InputError({Severity::error,
+                    readings.file,
+                    0,
+                    0,
+                    found + " (read as " + readings.format + ")",
+                    "rows with a date and a temperature",
+                    "check that this is the file you meant"});
+}
+
+void say_when_list_is_cut(Readings& readings) {
+  if (readings.rows_faulty > most_faults_listed) {
+    add_note(readings,
+             "only the first " + std::to_string(most_faults_listed) + " faults of " +
+                 std::to_string(readings.rows_faulty) + " faulty rows are listed",
+             "");
+  }
+}
+
+} // namespace
+
+Readings read_readings(std::string_view text, std::string_view name) {
+  check_text(text, name);
+  const Opening opening = opening_of(text);
+  refuse_unread_format(opening, name);
+  for (const Format& format : formats) {
+    std::vector<std::string> because = format.recognise(opening);
+    if (because.empty()) {
+      continue;
+    }
+    Readings readings = format.read(opening, name);
+    readings.format = format.name;
+    readings.because.insert(readings.because.begin(), because.begin(), because.end());
+    if (readings.rows.empty()) {
+      refuse_without_rows(readings);
+    }
+    say_when_list_is_cut(readings);
+    return readings;
+  }
+  refuse_unknown_format(opening, name);
+}
+
+} // namespace nightsow::climate

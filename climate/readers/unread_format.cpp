@@ -1,0 +1,145 @@
+#include "climate/readers/unread_format.hpp"
+
+#include "climate/base/csv.hpp"
+#include "climate/base/problem.hpp"
+#include "climate/readers/check_text.hpp"
+#include "climate/readers/ghcn_wide_csv.hpp"
+#include "climate/readers/table_header.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace nightsow::climate {
+
+namespace {
+
+// A format that is known by words on one of its first lines.
+struct KnownByWords {
+  std::string_view words;
+  std::string_view format;
+};
+
+constexpr std::array known_by_words{
+    KnownByWords{"[weather.met.weather]", "a crop model's .met file"},
+    KnownByWords{"# STN,YYYYMMDD", "a KNMI etmgeg file"},
+    KnownByWords{"-BEGIN HEADER-", "a NASA POWER file"},
+    KnownByWords{"Product code,Bureau of Meteorology", "a Bureau of Meteorology one-element file"},
+    KnownByWords{"Days of accumulation", "a Bureau of Meteorology one-element file"},
+    KnownByWords{"EUROPEAN CLIMATE ASSESSMENT", "an ECA&D file"},
+    KnownByWords{"SOUID,", "an ECA&D file"},
+    KnownByWords{"Conventions,G,BADC-CSV", "a MIDAS BADC-CSV file"},
+    KnownByWords{"\"FRSHTT\"", "a GSOD file"},
+    KnownByWords{"STATIONS_ID;MESS_DATUM", "a DWD klima_tag file"},
+    KnownByWords{"NUM_POSTE;NOM_USUEL", "a Meteo-France daily file"},
+    KnownByWords{"Station information:", "a NIWA CliFlo file"},
+    KnownByWords{"SEF\t", "a Station Exchange Format file"},
+    KnownByWords{"*WEATHER", "a DSSAT weather file"},
+    KnownByWords{"$WEATHER", "a DSSAT weather file"},
+    KnownByWords{"missing_value=", "an ACORN-SAT one-element file"},
+};
+
+constexpr std::string_view plain_table =
+    "a table with the columns date, tmin_c and tmax_c, or GHCN-Daily";
+
+[[noreturn]] void refuse(std::string_view name, std::string found, std::string_view remedy) {
+  throw InputError({Severity::error,
+                    std::string(name),
+                    0,
+                    0,
+                    std::move(found),
+                    std::string(plain_table),
+                    std::string(remedy)});
+}
+
+bool is_json(const Opening& opening) {
+  const auto filled = std::find_if(opening.lines.begin(),
+                                   opening.lines.end(),
+                                   [](std::string_view line) { return !trimmed(line).empty(); });
+  if (filled == opening.lines.end()) {
+    return false;
+  }
+  const char first = trimmed(*filled).front();
+  return first == '{' || first == '[';
+}
+
+// ---- a file of no known format --------------------------------------------------------------
+
+constexpr std::size_t lines_shown = 3;
+constexpr std::size_t fields_shown = 8;
+
+std::string show_names(const TableHeader& header) {
+  std::string text;
+  for (std::size_t i = 0; i < header.names.size() && i < fields_shown; ++i) {
+    text += (i == 0 ? "" : " | ") + printable(header.names[i], 30) + " (" +
+            std::string(meaning_name(header.columns[i].meaning)) + ")";
+  }
+  return text + (header.names.size() > fields_shown ? " | ..." : "");
+}
+
+std::string show_fields(std::string_view line, char separator) {
+  std::string text;
+  const std::vector<std::string> fields = fields_of(line, separator);
+  for (std::size_t i = 0; i < fields.size() && i < fields_shown; ++i) {
+    text += (i == 0 ? "" : " | ") + printable(fields[i], 30);
+  }
+  return text + (fields.size() > fields_shown ? " | ..." : "");
+}
+
+std::string show_lines(const Opening& opening, const TableHeader& header) {
+  std::string text = "line " + std::to_string(header.line) + ": " + show_names(header);
+  std::size_t shown = 1;
+  for (std::size_t i = header.line; i < opening.lines.size() && shown < lines_shown; ++i) {
+    if (!trimmed(opening.lines[i]).empty()) {
+      text += "; line " + std::to_string(i + 1) + ": " +
+              show_fields(opening.lines[i], header.separator);
+      ++shown;
+    }
+  }
+  return text;
+}
+
+std::string what_is_missing(const TableHeader& header) {
+  const bool temperature = header.column_of(ColumnMeaning::temperature_only).has_value();
+  if (!header.has_dates() && !header.night && !header.day) {
+    return "no line names a column of dates and one of daily minima or maxima";
+  }
+  if (!header.has_dates()) {
+    return "no column of dates is named";
+  }
+  return temperature ? "the temperature is named neither a daily minimum nor a daily maximum"
+                     : "no column of daily minima or maxima is named";
+}
+
+} // namespace
+
+void refuse_unread_format(const Opening& opening, std::string_view name) {
+  for (const KnownByWords& known : known_by_words) {
+    for (const std::string_view line : opening.lines) {
+      if (line.find(known.words) != std::string_view::npos) {
+        refuse(name,
+               "this looks like " + std::string(known.format) + ", which is not read yet",
+               "write date, minimum and maximum of it to a CSV file");
+      }
+    }
+  }
+  if (is_json(opening)) {
+    refuse(name,
+           "this is JSON, which is not read yet",
+           "download the readings as CSV, or write date, minimum and maximum to a CSV file");
+  }
+  if (is_ghcn_wide_without_header(opening)) {
+    refuse(name,
+           "this is GHCN-Daily without its header line, so nothing tells which column is which",
+           "put the header of the original file (STATION, DATE, ...) back as line 1");
+  }
+}
+
+void refuse_unknown_format(const Opening& opening, std::string_view name) {
+  const TableHeader header = nearest_to_a_header(opening);
+  refuse(name,
+         "no known weather format: " + what_is_missing(header) + " (" +
+             show_lines(opening, header) + ")",
+         "give line 1 names such as date,tmin_c,tmax_c");
+}
+
+} // namespace nightsow::climate

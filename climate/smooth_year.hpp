@@ -1,0 +1,74 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+#include "climate/daily_series.hpp"
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace nightsow::climate {
+
+/// Years on the axis of every fit: days since 2000-01-01 divided by 365.2425, so that leap days
+/// need no rule.
+[[nodiscard]] double years_since_2000(Date day);
+
+/// The smooth course of one element: constant + linear trend + two harmonics of the year.
+struct SmoothCurve {
+  double constant_c = 0.0;  ///< mean level at `centre_year`, without season
+  double centre_year = 0.0; ///< mean time of the values fitted, on the axis of years_since_2000
+  double trend_c_per_year = 0.0;
+  double trend_standard_error = 0.0; ///< widened for the persistence of the residuals
+  std::array<double, 2> cosine_c{};  ///< of one and of two cycles a year
+  std::array<double, 2> sine_c{};
+  double residual_sd_c = 0.0;
+  double residual_lag1 = 0.0; ///< correlation of one night's residual with the next
+  std::size_t count = 0;      ///< values fitted
+  bool trend_fitted = false;  ///< false when the record is too short to tell a trend from weather
+
+  /// Level and season at the centre of the record, without trend: the same every year.
+  [[nodiscard]] double season_c(Date day) const;
+
+  /// The trend shrunk by its own uncertainty, b * b^2 / (b^2 + se^2): what is used to carry past
+  /// years to the present.
+  [[nodiscard]] double shrunk_trend_c_per_year() const;
+
+  /// Season, and the shrunk trend away from the centre of the record: today's climate, not that of
+  /// the record's middle.
+  [[nodiscard]] double value_c(Date day) const;
+};
+
+struct SmoothYear {
+  SmoothCurve night;
+  std::optional<SmoothCurve> day; ///< empty when there are too few maxima
+};
+
+/// A record of fewer values than this cannot show a year.
+inline constexpr std::size_t least_values_for_a_year = 300;
+
+/// The trend is left out of records shorter than this: over so few years it is weather, and it
+/// would lean on the season.
+inline constexpr double least_years_for_a_trend = 10.0;
+
+/// Values at times on the axis of years_since_2000, in the order of time. Same length.
+struct TimedValues {
+  std::vector<double> years;
+  std::vector<double> values;
+};
+
+/// Least squares by column-pivoted QR, with or without the trend. Requires: more values than
+/// coefficients (6).
+[[nodiscard]] SmoothCurve fit_curve(const TimedValues& points, bool with_trend);
+
+/// fit_curve over the values that are there, with the trend where the record is long enough. Empty
+/// when there are fewer than `least_values_for_a_year`, or when they leave a quarter of the year
+/// bare.
+[[nodiscard]] std::optional<SmoothCurve> fit_smooth_curve(Date first,
+                                                          std::span<const float> values);
+
+/// Empty when the nights cannot be fitted.
+[[nodiscard]] std::optional<SmoothYear> fit_smooth_year(const DailySeries& series);
+
+} // namespace nightsow::climate

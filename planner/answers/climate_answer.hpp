@@ -1,0 +1,85 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+#include "planner/answers/heads.hpp"
+#include "planner/answers/reason.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace nightsow::planner {
+
+struct ClimateFile {
+  std::string file;
+  std::string format;
+  std::string unit;
+  std::string bench; ///< empty: station
+  std::vector<std::string> because;
+};
+
+/// How many readings screening found at fault, by kind.
+struct FindingCount {
+  std::string kind;
+  int used = 0;
+  int ignored = 0;
+};
+
+struct FindingLine {
+  std::string kind;
+  std::string verdict; ///< used, ignored
+  Date date{};
+  std::string file;
+  std::size_t line = 0;
+  std::optional<double> value_c;
+  std::optional<double> other_c;
+};
+
+/// Plain means of what was read, and of the last thirty years of it.
+struct MonthLine {
+  int month = 0; ///< 1 = January
+  std::optional<double> night_c;
+  std::optional<double> day_c;
+  std::optional<double> smooth_night_c; ///< the fitted year, trend carried to today
+  std::optional<double> smooth_day_c;
+  double day_length_hours = 0.0; ///< on its 15th day
+  int nights = 0;                ///< readings behind night_c
+};
+
+struct PhasesLine {
+  Date planning_begins{};
+  Date hot_season_begins{};
+  Date hottest_night{};
+  Date hot_season_ends{};
+  Date cooling_limb_begins{};
+  Date coldest_night{};
+  double hottest_c = 0.0;
+  double coldest_c = 0.0;
+};
+
+struct TrendLine {
+  double night_k_per_decade = 0.0;
+  double standard_error = 0.0;
+  double used_k_per_decade = 0.0; ///< shrunk by its own uncertainty
+};
+
+struct ClimateAnswer {
+  GardenHead garden;
+  Date today{};
+  int season = 0;
+  ReadingsHead readings;
+  int days_without_night = 0;
+  int longest_hole_days = 0;
+  std::optional<PhasesLine> phases;
+  std::vector<Reason> no_phases; ///< why there are none
+  double swing_k = 0.0;
+  std::optional<TrendLine> trend;
+  double night_sd_c = 0.0; ///< of single nights about the smooth year
+  std::vector<ClimateFile> files;
+  std::vector<MonthLine> months;
+  std::vector<FindingCount> counts;
+  std::vector<FindingLine> findings; ///< the ten worst, or all
+  std::vector<Reason> warnings;
+};
+
+} // namespace nightsow::planner

@@ -1,0 +1,216 @@
+#include "planner/answers/figures.hpp"
+#include "planner/answers/gate_reasons.hpp"
+#include "planner/answers/line_timing.hpp"
+#include "planner/answers/make_heads.hpp"
+#include "planner/model/first_rest.hpp"
+#include "planner/model/nights_for_rule.hpp"
+#include "species-rules/growth.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nightsow::planner {
+
+namespace {
+
+// No day of the coming week may be hotter than the day limit by so much (common practice, no
+// source).
+constexpr double single_day_margin_k = 5.0;
+// A kind that starts in any mild season, and whose rule names no day limit (common practice).
+constexpr double usual_day_limit_c = 27.0;
+constexpr double relapse_worth_saying = 0.3;
+constexpr double usual_growth_days = 70.0;
+constexpr double usual_main_look_days = 30.0;
+
+GateAnswer gate_answer(const GateOutlook& gate) {
+  GateAnswer answer;
+  answer.limit_c = rounded_tenth(gate.limit.at_or_under.degrees());
+  if (gate.limit.day_limit) {
+    answer.day_limit_c = rounded_tenth(gate.limit.day_limit->degrees());
+  }
+  answer.nights = gate.limit.nights;
+  answer.of = gate.limit.of;
+  answer.counted = gate.last_14.cool;
+  answer.counted_of = gate.last_14.of;
+  answer.needed = climate::holds_nights;
+  answer.binds = gate.binding.binds;
+  answer.stirs = to_spread(gate.words.stirs);
+  answer.holds = to_spread(gate.words.holds);
+  answer.settles = to_spread(gate.words.settles);
+  return answer;
+}
+
+LineTiming timing_without_phases(const LineInput& input,
+                                 BenchSeasons& seasons,
+                                 const climate::NightLimit& limit) {
+  LineTiming timing;
+  timing.never = true;
+  const BenchClimate& climate = seasons.climate(input.bench);
+  const climate::YearsNeverCool years =
+      climate::years_never_cool(climate.bench, climate.turning.hottest, limit);
+  timing.reasons.push_back(never_cool_reason(limit.at_or_under, years.never, years.years));
+  timing.reasons.push_back(no_cooling_limb_reason(seasons.station()));
+  timing.reasons.push_back({ReasonCode::cooling_could_help, {}});
+  timing.water.expected.never = 1.0;
+  return timing;
+}
+
+void set_latest_day(const LineInput& input,
+                    const BenchClimate& climate,
+                    const climate::Season& season,
+                    LineTiming& timing) {
+  const species_rules::SeedlingRule& seedling = input.rule.rule.seedling;
+  const double days = value_or(seedling.growth_needed_days, usual_growth_days);
+  const FirstRest rest =
+      rest_by_heat(climate, season, value_or(seedling.rest_sum, species_rules::default_rest_sum));
+  timing.water.no_later_than = latest_first_water(
+      climate,
+      GrowingSeason::winter,
+      rest,
+      days,
+      static_cast<int>(std::lround(value_or(seedling.main_look_days, usual_main_look_days))),
+      season.limb_begins);
+  timing.passed = timing.water.no_later_than && *timing.water.no_later_than < input.garden.today;
+  const ReasonCode code =
+      timing.water.no_later_than ? ReasonCode::growth_before_rest : ReasonCode::season_too_short;
+  std::vector<Reason>& list = timing.water.no_later_than ? timing.reasons : timing.risks;
+  list.push_back({code, {{"days", static_cast<int>(std::lround(days))}, {"rest", rest.begins}}});
+  if (!rest.reached) {
+    timing.reasons.push_back({ReasonCode::no_rest_by_heat, {}});
+  }
+}
+
+// Half of the seed must be ripe before it is wetted; wet seed ripens no further.
+void wait_until_ripe(const LineInput& input, LineTiming& timing) {
+  if (input.seed.ripe || !input.seed.ripe_on) {
+    return;
+  }
+  const Date ripe = *input.seed.ripe_on;
+  timing.water.not_before = std::max(*timing.water.not_before, ripe);
+  if (ripe > input.garden.today) {
+    timing.verdict = Verdict::wait;
+    timing.reasons.insert(timing.reasons.begin(), {ReasonCode::seed_not_ripe, {{"ripe_on", ripe}}});
+  }
+}
+
+Verdict to_verdict(Open open) {
+  switch (open) {
+  case Open::yes:
+    return Verdict::water_now;
+  case Open::no:
+    return Verdict::wait;
+  case Open::unknown:
+    break;
+  }
+  return Verdict::unknown;
+}
+
+void append(std::vector<Reason>& list, std::vector<Reason> more) {
+  list.insert(list.end(), more.begin(), more.end());
+}
+
+void add_gate_risks(const GateOutlook& gate, LineTiming& timing) {
+  if (gate.words.observed.day_limit_left_out && gate.limit.day_limit) {
+    timing.risks.push_back(
+        {ReasonCode::day_limit_left_out, {{"day_limit_c", *gate.limit.day_limit}}});
+  }
+  if (gate.words.relapse >= relapse_worth_saying) {
+    timing.risks.push_back(
+        {ReasonCode::relapse_likely, {{"share", Share{rounded_share(gate.words.relapse)}}}});
+  }
+}
+
+void time_by_gate(const GateOutlook& gate, const std::string& bench, LineTiming& timing) {
+  timing.water.expected = to_spread(gate.again.value_or(gate.words.holds));
+  WaterWhen when{climate::holds_nights,
+                 climate::holds_of,
+                 rounded_tenth(gate.limit.at_or_under.degrees()),
+                 std::nullopt,
+                 bench};
+  if (gate.limit.day_limit) {
+    when.no_day_over_c = rounded_tenth(gate.limit.day_limit->degrees() + single_day_margin_k);
+  }
+  timing.water.when = when;
+  timing.never = gate.words.holds.never >= never_share;
+  add_gate_risks(gate, timing);
+}
+
+// Guards for a start that no gate decides.
+void judge_mild_days(const LineInput& input,
+                     const BenchClimate& climate,
+                     Celsius day_limit,
+                     bool mild_now,
+                     LineTiming& timing) {
+  GateVerdict verdict{mild_now ? Open::yes : Open::no, {}};
+  if (mild_now) {
+    if (const std::optional<Reason> hot = hot_days_reason(climate, day_limit)) {
+      verdict = {Open::no, {*hot}};
+    }
+  }
+  apply_guard(input.guard, *timing.water.not_before <= input.garden.today, verdict);
+  timing.verdict = to_verdict(verdict.open);
+  timing.reasons.insert(timing.reasons.begin(), verdict.reasons.begin(), verdict.reasons.end());
+}
+
+Date first_allowed(const LineInput& input, const climate::Season& season) {
+  return std::max(input.garden.today, season.hottest + Days{climate::first_allowed_day(season)});
+}
+
+} // namespace
+
+LineTiming cool_timing(const LineInput& input,
+                       BenchSeasons& seasons,
+                       const std::optional<climate::Season>& season) {
+  const std::optional<climate::NightLimit> limit = night_limit(input.rule.rule);
+  if (!limit) {
+    return mild_timing(input, seasons, season);
+  }
+  if (!season) {
+    return timing_without_phases(input, seasons, *limit);
+  }
+  const BenchClimate& climate = seasons.climate(input.bench);
+  const BenchSeason& here = seasons.season(input.bench, *season);
+  const GateOutlook& gate = seasons.gate(input.bench, *season, *limit);
+  LineTiming timing;
+  timing.gate = gate_answer(gate);
+  timing.water.not_before = first_allowed(input, *season);
+  GateVerdict verdict = gate_verdict(climate, here, gate, input.guard, input.garden.today);
+  timing.verdict = to_verdict(verdict.open);
+  timing.reasons = std::move(verdict.reasons);
+  append(timing.reasons, gate_reasons(gate, *season, input.bench));
+  if (gate.binding.binds) {
+    time_by_gate(gate, input.bench, timing);
+  } else {
+    timing.water.expected = to_spread(mild_outlook(here, limit->day_limit).days);
+    wait_until_ripe(input, timing);
+  }
+  set_latest_day(input, climate, *season, timing);
+  return timing;
+}
+
+LineTiming mild_timing(const LineInput& input,
+                       BenchSeasons& seasons,
+                       const std::optional<climate::Season>& season) {
+  const std::optional<species_rules::Estimate>& limit = input.rule.rule.gate.day_limit_c;
+  const Celsius day_limit{value_or(limit, usual_day_limit_c)};
+  const BenchClimate& climate = seasons.climate(input.bench);
+  LineTiming timing;
+  timing.water.not_before = input.garden.today;
+  if (!season) {
+    const std::optional<double> mean_c = recent_day_mean_c(climate);
+    timing.reasons.push_back(no_cooling_limb_reason(seasons.station()));
+    judge_mild_days(
+        input, climate, day_limit, mean_c && at_or_under(*mean_c, day_limit.degrees()), timing);
+    return timing;
+  }
+  const MildOutlook mild = mild_outlook(seasons.season(input.bench, *season), day_limit);
+  timing.water.not_before = first_allowed(input, *season);
+  timing.water.expected = to_spread(mild.days);
+  timing.reasons.push_back(start_without_gate_reason(*season, day_limit));
+  judge_mild_days(input, climate, day_limit, mild.mild_now, timing);
+  wait_until_ripe(input, timing);
+  set_latest_day(input, climate, *season, timing);
+  return timing;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,123 @@
+#include "planner/answers/figures.hpp"
+#include "planner/answers/gate_reasons.hpp"
+#include "planner/answers/line_timing.hpp"
+#include "planner/answers/make_heads.hpp"
+#include "planner/model/hot_season.hpp"
+#include "planner/model/nights_for_rule.hpp"
+#include "species-rules/growth.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nightsow::planner {
+
+namespace {
+
+using species_rules::Growth;
+using species_rules::Mat;
+
+// For a rule made by hand without these (common practice, no source).
+constexpr double usual_warm_night_c = 18.0;
+constexpr double usual_growth_days = 90.0;
+constexpr double usual_main_look_days = 21.0;
+
+HotNeeds needs_of(const species_rules::Rule& rule) {
+  HotNeeds needs;
+  needs.warm_night_c = value_or(rule.gate.warm_night_c, usual_warm_night_c);
+  needs.growth_needed_days = value_or(rule.seedling.growth_needed_days, usual_growth_days);
+  needs.emergence_days =
+      static_cast<int>(std::lround(value_or(rule.seedling.main_look_days, usual_main_look_days)));
+  needs.rest_sum = value_or(rule.seedling.rest_sum, species_rules::default_rest_sum);
+  const bool winter = rule.gate.growth && rule.gate.growth->value == Growth::winter;
+  needs.grows = winter ? GrowingSeason::winter : GrowingSeason::summer;
+  needs.uses_mat = rule.sowing.mat && (rule.sowing.mat->value == Mat::needed ||
+                                       rule.sowing.mat->value == Mat::helpful);
+  return needs;
+}
+
+// The mat on the packet's bench, else the garden's first.
+std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {
+  const auto here = std::find_if(garden.mats.begin(), garden.mats.end(), [&](const HeatMat& mat) {
+    return mat.bench == bench;
+  });
+  if (here != garden.mats.end()) {
+    return *here;
+  }
+  return garden.mats.empty() ? std::nullopt : std::optional{garden.mats.front()};
+}
+
+Reason warmth_reason(const HotWindow& window, const HotNeeds& needs) {
+  const NamedValue night{"night_c", Celsius{rounded_tenth(window.night_c)}};
+  const NamedValue limit{"limit_c", Celsius{needs.warm_night_c}};
+  if (window.warm_without_mat) {
+    return {ReasonCode::warm_enough, {night, limit}};
+  }
+  if (!needs.uses_mat || !window.mat_night_c) {
+    return {ReasonCode::mat_needed, {night, limit}};
+  }
+  const NamedValue on_mat{"mat_night_c", Celsius{rounded_tenth(*window.mat_night_c)}};
+  return window.warm_with_mat ? Reason{ReasonCode::mat_reaches, {night, on_mat, limit}}
+                              : Reason{ReasonCode::mat_still_cool, {on_mat, limit}};
+}
+
+void judge(const LineInput& input, bool now, LineTiming& timing) {
+  GateVerdict verdict{now ? Open::yes : Open::no, {}};
+  apply_guard(input.guard, *timing.water.not_before <= input.garden.today, verdict);
+  timing.verdict = verdict.open == Open::yes  ? Verdict::water_now
+                   : verdict.open == Open::no ? Verdict::wait
+                                              : Verdict::unknown;
+  timing.reasons.insert(timing.reasons.begin(), verdict.reasons.begin(), verdict.reasons.end());
+}
+
+// Where the year has no phases it may be warm enough all the same, and always.
+LineTiming timing_without_phases(const LineInput& input,
+                                 const BenchClimate& climate,
+                                 const HotNeeds& needs) {
+  LineTiming timing;
+  const double night_c = climate.smooth.night.value_c(input.garden.today);
+  const NamedValue night{"night_c", Celsius{rounded_tenth(night_c)}};
+  const NamedValue limit{"limit_c", Celsius{needs.warm_night_c}};
+  const bool warm = night_c + 0.005 >= needs.warm_night_c;
+  timing.water.not_before = input.garden.today;
+  if (warm) {
+    timing.water.expected = {input.garden.today, input.garden.today, input.garden.today, 0.0};
+  }
+  timing.reasons.push_back(
+      {warm ? ReasonCode::warm_enough : ReasonCode::mat_needed, {night, limit}});
+  judge(input, warm, timing);
+  return timing;
+}
+
+} // namespace
+
+LineTiming hot_timing(const LineInput& input,
+                      BenchSeasons& seasons,
+                      const std::optional<climate::Season>& season) {
+  const HotNeeds needs = needs_of(input.rule.rule);
+  const BenchClimate& climate = seasons.climate(input.bench);
+  if (!season) {
+    return timing_without_phases(input, climate, needs);
+  }
+  const HotWindow window =
+      hot_window(climate, *season, needs, mat_for(input.garden.garden, input.bench));
+  const Date first = std::max(input.garden.today, window.opens);
+  LineTiming timing;
+  timing.passed = window.closes < input.garden.today;
+  timing.water.not_before = first;
+  timing.water.expected = {first, first, first, 0.0};
+  timing.water.no_later_than = window.closes;
+  timing.reasons.push_back(
+      {ReasonCode::starts_hot, {{"begins", window.opens}, {"ends", window.closes}}});
+  timing.reasons.push_back(warmth_reason(window, needs));
+  const NamedValue days{"days", static_cast<int>(std::lround(needs.growth_needed_days))};
+  const NamedValue rest{"rest", window.rest.begins};
+  if (window.season_too_short) {
+    timing.risks.push_back({ReasonCode::season_too_short, {days, rest}});
+  } else {
+    timing.reasons.push_back({ReasonCode::growth_before_rest, {days, rest}});
+  }
+  judge(input, window.opens <= input.garden.today && !timing.passed, timing);
+  return timing;
+}
+
+} // namespace nightsow::planner

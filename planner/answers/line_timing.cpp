@@ -1,0 +1,57 @@
+#include "planner/answers/line_timing.hpp"
+
+#include "planner/model/nights_for_rule.hpp"
+
+#include <algorithm>
+
+namespace nightsow::planner {
+
+namespace {
+
+// A day on which nights held weeks ago is no day to water on: first water is due from now on.
+void keep_from(Date first, Spread& expected) {
+  for (std::optional<Date>* date : {&expected.p10, &expected.p50, &expected.p90}) {
+    if (*date) {
+      *date = std::max(**date, first);
+    }
+  }
+}
+
+LineTiming at_once_timing(Date today) {
+  LineTiming timing;
+  timing.verdict = Verdict::water_now;
+  timing.water.not_before = today;
+  timing.water.expected = {today, today, today, 0.0};
+  timing.reasons.push_back({ReasonCode::fleshy_at_once, {}});
+  return timing;
+}
+
+LineTiming timing_by_start(const LineInput& input,
+                           BenchSeasons& seasons,
+                           const std::optional<climate::Season>& season) {
+  switch (start_of(input.rule.rule)) {
+  case species_rules::Start::cool:
+    return cool_timing(input, seasons, season);
+  case species_rules::Start::any:
+    return mild_timing(input, seasons, season);
+  case species_rules::Start::hot:
+    return hot_timing(input, seasons, season);
+  case species_rules::Start::at_once:
+    break;
+  }
+  return at_once_timing(input.garden.today);
+}
+
+} // namespace
+
+LineTiming line_timing(const LineInput& input,
+                       BenchSeasons& seasons,
+                       const std::optional<climate::Season>& season) {
+  LineTiming timing = timing_by_start(input, seasons, season);
+  if (timing.water.not_before) {
+    keep_from(*timing.water.not_before, timing.water.expected);
+  }
+  return timing;
+}
+
+} // namespace nightsow::planner

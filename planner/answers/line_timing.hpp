@@ -1,0 +1,52 @@
+#pragma once
+
+#include "planner/answers/plan_answer.hpp"
+#include "planner/garden/load_garden.hpp"
+#include "planner/model/bench_seasons.hpp"
+#include "planner/model/readings_guard.hpp"
+#include "planner/model/seed_state.hpp"
+#include "species-rules/catalogue.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// All that decides when one packet gets its first water.
+struct LineInput {
+  const LoadedGarden& garden;
+  const Packet& packet;
+  const species_rules::RuleFor& rule;
+  const SeedState& seed;
+  const ReadingsGuard& guard;
+  std::string bench;
+};
+
+/// When, and why then.
+struct LineTiming {
+  Verdict verdict = Verdict::wait;
+  std::optional<GateAnswer> gate;
+  FirstWater water;
+  std::vector<Reason> reasons;
+  std::vector<Reason> risks;
+  bool passed = false; ///< the season's last day of first water lies before today
+  bool never = false;  ///< this place does not bring what the seed waits for
+};
+
+/// The timing of a packet in a season; `season` is empty where the place has no phases.
+[[nodiscard]] LineTiming line_timing(const LineInput& input,
+                                     BenchSeasons& seasons,
+                                     const std::optional<climate::Season>& season);
+
+// The same by the rule's start.
+[[nodiscard]] LineTiming cool_timing(const LineInput& input,
+                                     BenchSeasons& seasons,
+                                     const std::optional<climate::Season>& season);
+[[nodiscard]] LineTiming mild_timing(const LineInput& input,
+                                     BenchSeasons& seasons,
+                                     const std::optional<climate::Season>& season);
+[[nodiscard]] LineTiming hot_timing(const LineInput& input,
+                                    BenchSeasons& seasons,
+                                    const std::optional<climate::Season>& season);
+
+} // namespace nightsow::planner

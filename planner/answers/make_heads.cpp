@@ -1,0 +1,109 @@
+#include "planner/answers/make_heads.hpp"
+
+#include "planner/answers/figures.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nightsow::planner {
+
+namespace {
+
+void add_bench_warnings(const Garden& garden, std::vector<Reason>& warnings) {
+  bool told = false;
+  for (const Bench& bench : garden.benches) {
+    const bool sheltered = !bench.shelter.empty() && bench.shelter != "open";
+    if (sheltered && !bench.night_offset && !bench.day_offset) {
+      warnings.push_back({ReasonCode::bench_as_station, {{"bench", bench.name}}});
+      told = true;
+    }
+  }
+  if (told) {
+    warnings.push_back({ReasonCode::one_kelvin_matters, {}});
+  }
+}
+
+} // namespace
+
+GardenHead garden_head(const Garden& garden) {
+  return {garden.name, garden.latitude, garden.longitude};
+}
+
+PhasesHead phases_head(const StationClimate& station, const climate::Season& season) {
+  return {season.hottest,
+          season.coldest,
+          season.limb_begins,
+          rounded_tenth(station.turning.swing.kelvin())};
+}
+
+ReadingsHead readings_head(const LoadedGarden& garden, int seasons) {
+  ReadingsHead head;
+  head.seasons = seasons;
+  head.findings = static_cast<int>(garden.findings.size());
+  if (garden.station.empty()) {
+    return head;
+  }
+  const std::span<const float> nights = garden.station.night_c();
+  const auto there =
+      std::count_if(nights.begin(), nights.end(), [](float c) { return !std::isnan(c); });
+  head.from = garden.station.first();
+  head.to = climate::last_night(garden.station);
+  head.complete = rounded_share(static_cast<double>(there) / static_cast<double>(nights.size()));
+  return head;
+}
+
+int usable_seasons(const StationClimate& station) {
+  if (!station.turning.phases) {
+    return 0;
+  }
+  const std::vector<climate::SearchedSeason> seasons =
+      climate::searched_seasons({"", {}, station.air}, *station.turning.phases);
+  return static_cast<int>(
+      std::count_if(seasons.begin(), seasons.end(), [](const climate::SearchedSeason& season) {
+        return season.few_missing();
+      }));
+}
+
+std::vector<Reason> warnings_of(const LoadedGarden& garden,
+                                const StationClimate& station,
+                                const ReadingsGuard& guard,
+                                int seasons) {
+  std::vector<Reason> warnings;
+  if (guard.stale && guard.last) {
+    warnings.push_back(
+        {ReasonCode::readings_stale, {{"last", *guard.last}, {"days", guard.days_old}}});
+  }
+  if (guard.suspect > 0) {
+    warnings.push_back(
+        {ReasonCode::readings_suspect, {{"findings", guard.suspect}, {"nights", suspect_nights}}});
+  }
+  if (!station.turning.phases) {
+    warnings.push_back(no_cooling_limb_reason(station));
+  } else if (seasons < climate::few_seasons) {
+    warnings.push_back({ReasonCode::few_seasons, {{"seasons", seasons}}});
+  }
+  add_bench_warnings(garden.garden, warnings);
+  for (const Problem& problem : garden.problems) {
+    warnings.push_back({ReasonCode::file_problem, {{"text", to_text(problem)}}});
+  }
+  return warnings;
+}
+
+std::optional<climate::Season> chosen_season(const StationClimate& station,
+                                             Date today,
+                                             std::optional<int> asked) {
+  if (!station.turning.phases) {
+    return std::nullopt;
+  }
+  const climate::Phases& phases = *station.turning.phases;
+  return asked ? climate::season_named(phases, *asked) : climate::season_planned_on(phases, today);
+}
+
+Reason no_cooling_limb_reason(const StationClimate& station) {
+  const bool peaks = station.turning.reason == climate::NoPhases::several_peaks;
+  return {ReasonCode::no_cooling_limb,
+          {{"swing_k", station.turning.swing},
+           {"why", std::string(peaks ? "several_peaks" : "swing_too_small")}}};
+}
+
+} // namespace nightsow::planner

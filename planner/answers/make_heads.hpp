@@ -1,0 +1,38 @@
+#pragma once
+
+#include "planner/answers/heads.hpp"
+#include "planner/answers/reason.hpp"
+#include "planner/garden/load_garden.hpp"
+#include "planner/model/bench_seasons.hpp"
+#include "planner/model/readings_guard.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace nightsow::planner {
+
+[[nodiscard]] GardenHead garden_head(const Garden& garden);
+[[nodiscard]] PhasesHead phases_head(const StationClimate& station, const climate::Season& season);
+
+/// `seasons`: usable past seasons of the station.
+[[nodiscard]] ReadingsHead readings_head(const LoadedGarden& garden, int seasons);
+
+/// Usable past seasons; 0 without phases.
+[[nodiscard]] int usable_seasons(const StationClimate& station);
+
+/// What must be said before any answer: stale or suspect readings, few seasons, no cooling limb, a
+/// bench taken as the station, and everything that was wrong with the files.
+[[nodiscard]] std::vector<Reason> warnings_of(const LoadedGarden& garden,
+                                              const StationClimate& station,
+                                              const ReadingsGuard& guard,
+                                              int seasons);
+
+/// The season asked for, else the one whose planning year holds today. Empty without phases.
+[[nodiscard]] std::optional<climate::Season> chosen_season(const StationClimate& station,
+                                                           Date today,
+                                                           std::optional<int> asked);
+
+/// Why the place has no phases.
+[[nodiscard]] Reason no_cooling_limb_reason(const StationClimate& station);
+
+} // namespace nightsow::planner

@@ -1,0 +1,119 @@
+#include "planner/answers/plan.hpp"
+
+#include "planner/answers/figures.hpp"
+#include "planner/answers/make_heads.hpp"
+#include "planner/answers/plan_line.hpp"
+
+#include <algorithm>
+#include <tuple>
+#include <variant>
+
+namespace nightsow::planner {
+
+namespace {
+
+struct Lines {
+  std::vector<Sowing> sowings;
+  std::vector<NotNow> not_now;
+  int passed = 0;
+};
+
+bool wanted(PlanRequest::Only only, const std::string& start) {
+  switch (only) {
+  case PlanRequest::Only::cool:
+    return start != "hot";
+  case PlanRequest::Only::hot:
+    return start == "hot";
+  case PlanRequest::Only::all:
+    break;
+  }
+  return true;
+}
+
+// What loses most by waiting first; then what is due first. The id makes the order independent of
+// that of the packets.
+void sort_lines(Lines& lines) {
+  const Date far = Date::max();
+  std::sort(lines.sowings.begin(), lines.sowings.end(), [&](const Sowing& a, const Sowing& b) {
+    const auto key = [&](const Sowing& line) {
+      return std::tuple{
+          -line.seed.lost_by_waiting, line.first_water.expected.p50.value_or(far), line.packet};
+    };
+    return key(a) < key(b);
+  });
+  std::sort(lines.not_now.begin(), lines.not_now.end(), [&](const NotNow& a, const NotNow& b) {
+    return std::tuple{a.when.value_or(far), a.packet} < std::tuple{b.when.value_or(far), b.packet};
+  });
+}
+
+Lines lines_of(const LoadedGarden& garden,
+               const PlanRequest& request,
+               const ReadingsGuard& guard,
+               BenchSeasons& seasons,
+               const std::optional<climate::Season>& season) {
+  Lines lines;
+  for (const Packet& packet : garden.packets) {
+    PlanLine line = plan_line(garden, packet, guard, seasons, season);
+    lines.passed += line.passed ? 1 : 0;
+    if (auto* sowing = std::get_if<Sowing>(&line.place)) {
+      if (wanted(request.only, sowing->start)) {
+        lines.sowings.push_back(std::move(*sowing));
+      }
+    } else if (wanted(request.only, std::get<NotNow>(line.place).start)) {
+      lines.not_now.push_back(std::move(std::get<NotNow>(line.place)));
+    }
+  }
+  sort_lines(lines);
+  return lines;
+}
+
+[[noreturn]] void refuse_without_season(const LoadedGarden& garden) {
+  throw InputError({Severity::error,
+                    "readings",
+                    0,
+                    0,
+                    "not one whole season among the readings (" +
+                        format_iso_date(garden.station.first()) + " to " +
+                        format_iso_date(garden.station.last()) + ")",
+                    "at least " + std::to_string(climate::nights_searched) +
+                        " nights in a row from the hottest night on",
+                    "add earlier readings of your place or of the nearest station; five seasons or "
+                    "more make the dates worth planning by"});
+}
+
+} // namespace
+
+PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
+  BenchSeasons seasons{garden};
+  const StationClimate& station = seasons.station();
+  const ReadingsGuard guard = readings_guard(garden);
+  const int usable = usable_seasons(station);
+  if (station.turning.phases && usable == 0) {
+    refuse_without_season(garden);
+  }
+  std::optional<climate::Season> season = chosen_season(station, garden.today, request.season);
+  Lines lines = lines_of(garden, request, guard, seasons, season);
+
+  PlanAnswer answer;
+  answer.garden = garden_head(garden.garden);
+  answer.today = garden.today;
+  answer.readings = readings_head(garden, usable);
+  answer.warnings = warnings_of(garden, station, guard, usable);
+  if (season && lines.sowings.empty() && lines.passed > 0) {
+    const climate::Season next = climate::season_of(*station.turning.phases, season->next_hottest);
+    answer.warnings.push_back(
+        {ReasonCode::season_over, {{"season", season->name}, {"next", next.name}}});
+    answer.preview = true;
+    season = next;
+    lines = lines_of(garden, request, guard, seasons, season);
+  }
+  answer.season = season ? season->name : year_of(garden.today);
+  if (season) {
+    answer.phases = phases_head(station, *season);
+  }
+  answer.sowings = std::move(lines.sowings);
+  answer.not_now = std::move(lines.not_now);
+  return answer;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,124 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+#include "planner/answers/heads.hpp"
+#include "planner/answers/reason.hpp"
+#include "planner/answers/spread.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// What to do with a packet on the day of the plan.
+enum class Verdict {
+  water_now, ///< sow and give first water now
+  wait,      ///< not yet; `first_water` says what it waits for
+  unknown,   ///< the readings do not allow a verdict; the reasons say why
+};
+
+[[nodiscard]] std::string_view name_of(Verdict verdict);
+
+struct GateAnswer {
+  double limit_c = 0.0;
+  std::optional<double> day_limit_c;
+  int nights = 0;
+  int of = 0;
+  int counted = 0; ///< of the last 14 nights, at or under the limit
+  int counted_of = 0;
+  int needed = 0; ///< of the last 14
+  bool binds = false;
+  Spread stirs;
+  Spread holds;
+  Spread settles;
+};
+
+/// The condition for first water, in words of nights.
+struct WaterWhen {
+  int nights = 0;
+  int of = 0;
+  double at_or_under_c = 0.0;
+  std::optional<double> no_day_over_c;
+  std::string bench;
+};
+
+struct FirstWater {
+  std::optional<WaterWhen> when; ///< empty where nights do not decide
+  std::optional<Date> not_before;
+  Spread expected;
+  std::optional<Date> no_later_than;
+};
+
+struct Keep {
+  std::string now; ///< warm_dry, cool_dry, warm_then_cool, sow_at_once
+  std::optional<Date> until;
+};
+
+/// What is known of the seed in the packet.
+struct SeedAnswer {
+  std::optional<double> age_years;
+  std::optional<NumberSpread> alive; ///< share
+  std::optional<Date> ripe_on;       ///< half of it ripe, kept as it is; empty: already, or unknown
+  bool fading = false;
+  double lost_by_waiting = 0.0; ///< share of today's living seed that dies within the coming year
+};
+
+struct How {
+  std::optional<int> pots;
+  std::optional<int> seeds_per_pot;
+  std::optional<std::string> pot_depth;
+  std::optional<std::string> cover;
+  std::optional<std::string> mat;
+  std::optional<std::string> humidity_cover;
+  std::optional<std::string> light;
+  std::optional<std::string> transplant;
+  std::optional<int> first_look_days;
+  std::optional<int> main_look_days;
+  std::optional<int> last_look_days;
+};
+
+struct Sowing {
+  std::string packet;
+  std::string taxon; ///< as written
+  std::string accepted;
+  std::string rule;
+  std::optional<double> seeds;
+  std::string bench;
+  std::string start; ///< cool, hot, any, at_once
+  Verdict verdict = Verdict::wait;
+  std::optional<GateAnswer> gate;
+  Keep keep;
+  std::optional<Date> sow_on;
+  FirstWater first_water;
+  SeedAnswer seed;
+  How how;
+  std::vector<Reason> reasons; ///< the first of them is the `because` of the line
+  std::vector<Reason> risks;
+  std::vector<std::string> cautions;
+};
+
+/// A packet that is not for this season, or for no season here.
+struct NotNow {
+  std::string packet;
+  std::string taxon;
+  std::string accepted;
+  std::string start;        ///< empty when the taxon is not known
+  std::optional<Date> when; ///< empty: never here, or not known
+  SeedAnswer seed;
+  std::vector<Reason> reasons;
+};
+
+struct PlanAnswer {
+  GardenHead garden;
+  Date today{};
+  int season = 0;
+  bool preview = false; ///< every window of the season asked for has passed; this is the next one
+  std::optional<PhasesHead> phases;
+  ReadingsHead readings;
+  std::vector<Sowing> sowings; ///< what dies if it waits first
+  std::vector<NotNow> not_now;
+  std::vector<Reason> warnings;
+};
+
+} // namespace nightsow::planner

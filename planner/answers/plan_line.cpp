@@ -1,0 +1,220 @@
+#include "planner/answers/plan_line.hpp"
+
+#include "planner/answers/figures.hpp"
+#include "planner/answers/line_timing.hpp"
+#include "planner/model/nights_for_rule.hpp"
+#include "planner/model/seed_state.hpp"
+#include "planner/model/sowing_days.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+namespace nightsow::planner {
+
+namespace {
+
+using species_rules::RuleFor;
+using species_rules::word_of;
+
+// From this half-life on a packet is said to keep.
+constexpr double keeps_half_life_years = 5.0;
+// From this share on deferral is worth a warning: keep the pot for another cooling limb.
+constexpr double deferral_worth_saying = 0.15;
+// The rule's share of fresh seed that comes up, where a rule made by hand gives none.
+constexpr double usual_germination_share = 0.5;
+constexpr double fresh_share = 0.95;
+
+template <class E>
+std::optional<std::string> word(const std::optional<species_rules::Choice<E>>& choice) {
+  return choice ? std::optional{std::string(word_of(choice->value))} : std::nullopt;
+}
+
+std::optional<int> whole(const std::optional<species_rules::Estimate>& estimate) {
+  return estimate ? std::optional{static_cast<int>(std::lround(estimate->value))} : std::nullopt;
+}
+
+How how_of(const species_rules::Rule& rule, std::optional<double> seeds) {
+  How how;
+  how.seeds_per_pot = whole(rule.sowing.seeds_per_pot);
+  if (seeds && how.seeds_per_pot) {
+    how.pots = static_cast<int>(std::ceil(*seeds / *how.seeds_per_pot));
+  }
+  how.pot_depth = word(rule.sowing.pot_depth);
+  how.cover = word(rule.sowing.cover);
+  how.mat = word(rule.sowing.mat);
+  how.humidity_cover = word(rule.sowing.humidity_cover);
+  how.light = word(rule.sowing.light);
+  how.transplant = word(rule.seedling.transplant);
+  how.first_look_days = whole(rule.seedling.first_look_days);
+  how.main_look_days = whole(rule.seedling.main_look_days);
+  how.last_look_days = whole(rule.seedling.last_look_days);
+  return how;
+}
+
+SeedAnswer seed_answer(const SeedState& seed) {
+  SeedAnswer answer;
+  if (!seed.age_years) {
+    return answer;
+  }
+  answer.age_years = rounded_tenth(*seed.age_years);
+  answer.alive = NumberSpread{
+      rounded_share(seed.alive), rounded_share(seed.alive_low), rounded_share(seed.alive_high)};
+  answer.ripe_on = seed.ripe ? std::nullopt : seed.ripe_on;
+  answer.fading = seed.fading();
+  answer.lost_by_waiting = rounded_share(seed.lost_by_waiting());
+  return answer;
+}
+
+void add_seed_reasons(const Packet& packet,
+                      const species_rules::Rule& rule,
+                      const SeedState& seed,
+                      std::vector<Reason>& reasons,
+                      std::vector<Reason>& risks) {
+  if (!seed.age_years) {
+    risks.push_back({ReasonCode::seed_age_unknown, {}});
+    return;
+  }
+  const NamedValue alive{"alive", Share{rounded_share(seed.alive)}};
+  const NamedValue age{"age_years", rounded_tenth(*seed.age_years)};
+  if (seed.fading()) {
+    const double share = value_or(rule.seed.germination_share, usual_germination_share);
+    const double come = packet.seeds.middle().value_or(0.0) * share * seed.alive / fresh_share;
+    reasons.insert(
+        reasons.begin(),
+        {ReasonCode::seed_fading, {alive, age, {"expect", static_cast<int>(std::lround(come))}}});
+  } else {
+    const bool keeps = value_or(rule.seed.half_life_years, 0.0) >= keeps_half_life_years;
+    reasons.push_back({keeps ? ReasonCode::seed_keeps : ReasonCode::seed_alive, {alive, age}});
+  }
+  if (packet.harvest_guessed) {
+    risks.push_back({ReasonCode::harvest_guessed,
+                     {{"first", packet.harvested->first}, {"last", packet.harvested->last}}});
+  }
+}
+
+void add_name_reasons(const species_rules::Lookup& lookup,
+                      const std::string& written,
+                      std::vector<Reason>& reasons) {
+  if (!lookup.read_as.empty()) {
+    reasons.push_back({ReasonCode::spelling, {{"written", written}, {"read_as", lookup.read_as}}});
+  }
+  if (lookup.found->by_synonym) {
+    reasons.push_back(
+        {ReasonCode::synonym, {{"written", written}, {"accepted", lookup.found->accepted}}});
+  }
+}
+
+NotNow unknown_taxon(const Packet& packet, const species_rules::Lookup& lookup) {
+  NotNow line;
+  line.packet = packet.id;
+  line.taxon = packet.taxon;
+  line.reasons.push_back(
+      {ReasonCode::unknown_taxon, {{"written", packet.taxon}, {"suggestion", lookup.suggestion}}});
+  return line;
+}
+
+Sowing sowing_of(const LineInput& input, LineTiming timing) {
+  const species_rules::Rule& rule = input.rule.rule;
+  const Date today = input.garden.today;
+  Sowing line;
+  line.packet = input.packet.id;
+  line.taxon = input.packet.taxon;
+  line.accepted = input.rule.accepted;
+  line.rule = input.rule.rule_name;
+  line.seeds = input.packet.seeds.middle();
+  line.bench = input.bench;
+  line.start = word_of(start_of(rule));
+  line.verdict = timing.verdict;
+  line.gate = timing.gate;
+  line.first_water = timing.water;
+  line.keep.now = rule.seed.store ? std::string(word_of(rule.seed.store->value)) : "";
+  line.keep.until = timing.verdict == Verdict::water_now ? std::nullopt : timing.water.expected.p50;
+  line.sow_on = timing.verdict == Verdict::water_now
+                    ? sowing_day_for(input.garden.garden, today, today)
+                : timing.water.expected.p50.has_value()
+                    ? sowing_day_for(input.garden.garden, today, *timing.water.expected.p50)
+                    : std::nullopt;
+  line.how = how_of(rule, line.seeds);
+  for (const species_rules::Remark& caution : rule.cautions) {
+    line.cautions.push_back(caution.value);
+  }
+  line.reasons = std::move(timing.reasons);
+  line.risks = std::move(timing.risks);
+  return line;
+}
+
+NotNow not_now_of(const LineInput& input, LineTiming timing, std::optional<Date> when) {
+  NotNow line;
+  line.packet = input.packet.id;
+  line.taxon = input.packet.taxon;
+  line.accepted = input.rule.accepted;
+  line.start = word_of(start_of(input.rule.rule));
+  line.when = when;
+  line.reasons = std::move(timing.reasons);
+  return line;
+}
+
+// The same packet a season later, for "not now, but then".
+NotNow next_season_line(const LineInput& input,
+                        BenchSeasons& seasons,
+                        const climate::Season& season,
+                        const LineTiming& passed) {
+  const climate::Season next =
+      climate::season_of(*seasons.station().turning.phases, season.next_hottest);
+  LineTiming timing = line_timing(input, seasons, next);
+  std::vector<Reason> reasons{
+      {ReasonCode::window_passed, {{"no_later_than", *passed.water.no_later_than}}}};
+  if (timing.water.expected.p50) {
+    reasons.push_back({ReasonCode::next_window, {{"when", *timing.water.expected.p50}}});
+  }
+  const std::optional<Date> when = timing.water.expected.p50;
+  timing.reasons = std::move(reasons);
+  return not_now_of(input, std::move(timing), when);
+}
+
+} // namespace
+
+PlanLine plan_line(const LoadedGarden& garden,
+                   const Packet& packet,
+                   const ReadingsGuard& guard,
+                   BenchSeasons& seasons,
+                   const std::optional<climate::Season>& season) {
+  const species_rules::Lookup lookup = garden.catalogue->rule_for(packet.taxon);
+  if (!lookup.found) {
+    return {unknown_taxon(packet, lookup)};
+  }
+  const SeedState seed = seed_state(packet, lookup.found->rule, garden.today);
+  const LineInput input{
+      garden, packet, *lookup.found, seed, guard, bench_named(garden.garden, packet.bench).name};
+  LineTiming timing = line_timing(input, seasons, season);
+  PlanLine line;
+  line.passed = timing.passed && season.has_value();
+  std::vector<Reason>* reasons = nullptr;
+  std::vector<Reason> risks;
+  if (line.passed) {
+    line.place = next_season_line(input, seasons, *season, timing);
+    reasons = &std::get<NotNow>(line.place).reasons;
+  } else if (timing.never) {
+    line.place = not_now_of(input, std::move(timing), std::nullopt);
+    reasons = &std::get<NotNow>(line.place).reasons;
+  } else {
+    line.place = sowing_of(input, std::move(timing));
+    reasons = &std::get<Sowing>(line.place).reasons;
+  }
+  add_seed_reasons(packet, lookup.found->rule, seed, *reasons, risks);
+  add_name_reasons(lookup, packet.taxon, *reasons);
+  if (auto* sowing = std::get_if<Sowing>(&line.place)) {
+    const double defers = value_or(lookup.found->rule.seed.deferral_share, 0.0);
+    if (defers >= deferral_worth_saying) {
+      risks.push_back({ReasonCode::defers, {{"share", Share{rounded_share(defers)}}}});
+    }
+    sowing->risks.insert(sowing->risks.end(), risks.begin(), risks.end());
+    sowing->seed = seed_answer(seed);
+  } else {
+    std::get<NotNow>(line.place).seed = seed_answer(seed);
+  }
+  return line;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,27 @@
+#pragma once
+
+#include "planner/answers/plan_answer.hpp"
+#include "planner/garden/load_garden.hpp"
+#include "planner/model/bench_seasons.hpp"
+#include "planner/model/readings_guard.hpp"
+
+#include <optional>
+#include <variant>
+
+namespace nightsow::planner {
+
+/// One packet's place in the plan of a season: among its sowings, or not now.
+struct PlanLine {
+  std::variant<Sowing, NotNow> place;
+  bool passed = false; ///< it would have been a sowing of this season, but that day is over
+};
+
+/// `season` is empty where the place has no phases. A packet whose season has passed is looked up
+/// in the next one.
+[[nodiscard]] PlanLine plan_line(const LoadedGarden& garden,
+                                 const Packet& packet,
+                                 const ReadingsGuard& guard,
+                                 BenchSeasons& seasons,
+                                 const std::optional<climate::Season>& season);
+
+} // namespace nightsow::planner

@@ -1,0 +1,71 @@
+#include "planner/answers/reason.hpp"
+
+#include <array>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+using Code = ReasonCode;
+
+// In the order of the enumeration. A table and not a switch, so that it fits one screen.
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
+    {Code::gate_binds, "gate_binds"},
+    {Code::gate_open, "gate_open"},
+    {Code::gate_waits, "gate_waits"},
+    {Code::gate_does_not_bind, "gate_does_not_bind"},
+    {Code::start_without_gate, "start_without_gate"},
+    {Code::stirs_before_holds, "stirs_before_holds"},
+    {Code::nights_never_cool, "nights_never_cool"},
+    {Code::no_cooling_limb, "no_cooling_limb"},
+    {Code::cooling_could_help, "cooling_could_help"},
+    {Code::nights_unknown, "nights_unknown"},
+    {Code::day_limit_left_out, "day_limit_left_out"},
+    {Code::hot_days, "hot_days"},
+    {Code::relapse_likely, "relapse_likely"},
+    {Code::readings_stale, "readings_stale"},
+    {Code::readings_suspect, "readings_suspect"},
+    {Code::few_seasons, "few_seasons"},
+    {Code::bench_as_station, "bench_as_station"},
+    {Code::bench_by_offset, "bench_by_offset"},
+    {Code::one_kelvin_matters, "one_kelvin_matters"},
+    {Code::file_problem, "file_problem"},
+    {Code::starts_hot, "starts_hot"},
+    {Code::warm_enough, "warm_enough"},
+    {Code::mat_reaches, "mat_reaches"},
+    {Code::mat_needed, "mat_needed"},
+    {Code::mat_still_cool, "mat_still_cool"},
+    {Code::growth_before_rest, "growth_before_rest"},
+    {Code::no_rest_by_heat, "no_rest_by_heat"},
+    {Code::season_too_short, "season_too_short"},
+    {Code::seed_fading, "seed_fading"},
+    {Code::seed_keeps, "seed_keeps"},
+    {Code::seed_alive, "seed_alive"},
+    {Code::seed_age_unknown, "seed_age_unknown"},
+    {Code::harvest_guessed, "harvest_guessed"},
+    {Code::seed_not_ripe, "seed_not_ripe"},
+    {Code::harvest_in_future, "harvest_in_future"},
+    {Code::fleshy_at_once, "fleshy_at_once"},
+    {Code::defers, "defers"},
+    {Code::window_passed, "window_passed"},
+    {Code::next_window, "next_window"},
+    {Code::season_over, "season_over"},
+    {Code::synonym, "synonym"},
+    {Code::spelling, "spelling"},
+    {Code::unknown_taxon, "unknown_taxon"},
+    {Code::family_rule, "family_rule"},
+}};
+
+} // namespace
+
+std::string_view name_of(ReasonCode code) {
+  for (const auto& [known, name] : names) {
+    if (known == code) {
+      return name;
+    }
+  }
+  return {};
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,88 @@
+#pragma once
+
+#include "climate/base/celsius.hpp"
+#include "climate/base/date.hpp"
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// Why something is as it is, made where it is decided. render/words alone turns it into a
+/// sentence; the names of its values are listed with each code.
+enum class ReasonCode {
+  // Nights.
+  gate_binds,         ///< late, seasons, limit_c
+  gate_open,          ///< cool, of, limit_c, bench, since
+  gate_waits,         ///< cool, of, needed, limit_c, bench
+  gate_does_not_bind, ///< limit_c, late, seasons
+  start_without_gate, ///< day_limit_c, limb_begins: what decides where nights do not
+  stirs_before_holds, ///< stirs, holds, limit_c: a first cool week is mostly a false start
+  nights_never_cool,  ///< limit_c, never, seasons
+  no_cooling_limb,    ///< swing_k, why: the year has no single cooling limb
+  cooling_could_help, ///< no value: what to do where nights stay warm
+  nights_unknown,     ///< missing, of
+  day_limit_left_out, ///< day_limit_c
+  hot_days,           ///< mean_c, day_limit_c
+  relapse_likely,     ///< share
+  // Readings.
+  readings_stale,     ///< last, days
+  readings_suspect,   ///< findings, nights
+  few_seasons,        ///< seasons
+  bench_as_station,   ///< bench
+  bench_by_offset,    ///< bench, night_k, day_k
+  one_kelvin_matters, ///< no value
+  file_problem,       ///< text
+  // Warm starters.
+  starts_hot,         ///< begins, ends
+  warm_enough,        ///< night_c, limit_c
+  mat_reaches,        ///< night_c, mat_night_c, limit_c
+  mat_needed,         ///< night_c, limit_c: no mat in the garden
+  mat_still_cool,     ///< mat_night_c, limit_c
+  growth_before_rest, ///< days, rest
+  no_rest_by_heat,    ///< no value
+  season_too_short,   ///< days, rest
+  // Seed.
+  seed_fading,       ///< alive, age_years, expect
+  seed_keeps,        ///< alive, age_years
+  seed_alive,        ///< alive, age_years
+  seed_age_unknown,  ///< no value
+  harvest_guessed,   ///< first, last
+  seed_not_ripe,     ///< ripe_on
+  harvest_in_future, ///< harvested
+  fleshy_at_once,    ///< no value
+  defers,            ///< share
+  // The season.
+  window_passed, ///< no_later_than
+  next_window,   ///< when
+  season_over,   ///< season, next
+  // Names.
+  synonym,       ///< written, accepted
+  spelling,      ///< written, read_as
+  unknown_taxon, ///< written, suggestion (may be empty)
+  family_rule,   ///< rule
+};
+
+/// The code as it stands in JSON.
+[[nodiscard]] std::string_view name_of(ReasonCode code);
+
+/// A share of one, shown in words or per cent.
+struct Share {
+  double value = 0.0;
+};
+
+using ReasonValue = std::variant<int, double, Share, Celsius, CelsiusDelta, Date, std::string>;
+
+struct NamedValue {
+  std::string name;
+  ReasonValue value;
+};
+
+struct Reason {
+  ReasonCode code{};
+  std::vector<NamedValue> values;
+};
+
+} // namespace nightsow::planner

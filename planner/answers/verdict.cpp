@@ -1,0 +1,30 @@
+#include "planner/answers/nights_answer.hpp"
+#include "planner/answers/plan_answer.hpp"
+
+namespace nightsow::planner {
+
+std::string_view name_of(Verdict verdict) {
+  switch (verdict) {
+  case Verdict::water_now:
+    return "water_now";
+  case Verdict::wait:
+    return "wait";
+  case Verdict::unknown:
+    return "unknown";
+  }
+  return {};
+}
+
+std::string_view name_of(Open open) {
+  switch (open) {
+  case Open::yes:
+    return "yes";
+  case Open::no:
+    return "no";
+  case Open::unknown:
+    return "unknown";
+  }
+  return {};
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "planner/answers/plan.hpp"
+#include "planner/answers/whatif_answer.hpp"
+#include "planner/garden/change.hpp"
+
+#include <vector>
+
+namespace nightsow::planner {
+
+struct WhatIfRequest {
+  std::vector<Change> changes; ///< applied one after the other
+  PlanRequest plan;
+};
+
+/// The plan as it is beside the plan under the changes.
+[[nodiscard]] WhatIfAnswer whatif(const LoadedGarden& garden, const WhatIfRequest& request);
+
+} // namespace nightsow::planner

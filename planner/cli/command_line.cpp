@@ -1,0 +1,182 @@
+#include "planner/cli/command_line.hpp"
+
+#include "climate/base/problem.hpp"
+#include "planner/cli/typed_values.hpp"
+#include "planner/cli/typed_words.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cassert>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace nightsow::planner {
+
+namespace {
+
+using Words = std::vector<std::string>;
+using MaybeText = TypedWords::MaybeText;
+
+// What each number may be. Bounds that no garden reaches: they catch slips, not odd places.
+constexpr NumberRange latitudes{-90.0, 90.0, "degrees"};
+constexpr NumberRange longitudes{-180.0, 180.0, "degrees"};
+constexpr NumberRange elevations{-450.0, 9000.0, "metres"};
+constexpr NumberRange limits{-20.0, 50.0, "°C"};
+constexpr NumberRange warmings{-10.0, 10.0, "kelvin"};
+
+std::optional<double> maybe_number(std::string_view option,
+                                   const MaybeText& text,
+                                   const NumberRange& range) {
+  return text ? std::optional(typed_number(option, *text, range)) : std::nullopt;
+}
+
+CommonOptions common_options(const TypedWords& typed) {
+  CommonOptions common;
+  if (typed.garden) {
+    common.garden = typed_folder("--garden", *typed.garden);
+  }
+  if (typed.today) {
+    common.today = typed_date("--today", *typed.today);
+  }
+  if (typed.season) {
+    common.season = typed_year("--season", *typed.season);
+  }
+  common.json = typed.json;
+  common.quiet = typed.quiet;
+  common.strict = typed.strict;
+  common.fahrenheit = typed.fahrenheit;
+  return common;
+}
+
+PlanCommand plan_command(const TypedWords& typed, std::optional<int> season) {
+  PlanCommand command{{season}, typed.why};
+  if (typed.only) {
+    const std::size_t word = typed_word("--only", *typed.only, Words{"cool", "hot"});
+    command.request.only = word == 0 ? PlanRequest::Only::cool : PlanRequest::Only::hot;
+  }
+  return command;
+}
+
+Command nights_command(const TypedWords& typed, std::optional<int> season) {
+  const auto refuse = [](const char* option, const char* found, const char* remedy) {
+    wrong_use(option, found, "", remedy);
+  };
+  if (typed.limit && !typed.past) {
+    refuse("--limit", "is for past seasons only", "add --past");
+  }
+  if (typed.day_limit && !typed.limit) {
+    refuse("--day-limit", "goes with a night limit", "add --limit");
+  }
+  if (typed.limit && !typed.genera.empty()) {
+    refuse("--limit", "stands in place of genera", "leave out one or the other");
+  }
+  if (typed.past && typed.exit_code) {
+    refuse("--exit-code", "is about nights now, not --past", "leave out one or the other");
+  }
+  if (!typed.past) {
+    return NightsCommand{{typed.genera, season}, typed.exit_code};
+  }
+  return PastNightsCommand{{typed.genera,
+                            maybe_number("--limit", typed.limit, limits),
+                            maybe_number("--day-limit", typed.day_limit, limits)}};
+}
+
+WhatIfCommand whatif_command(const TypedWords& typed, std::optional<int> season) {
+  WhatIfCommand command{{{}, {season}}};
+  if (typed.mirror) {
+    command.request.changes.emplace_back(Mirror{});
+  }
+  if (const auto kelvin = maybe_number("--warmer", typed.warmer, warmings)) {
+    command.request.changes.emplace_back(Warmer{CelsiusDelta{*kelvin}});
+  }
+  if (command.request.changes.empty()) {
+    wrong_use("nightsow whatif", "no change is given", "--mirror, --warmer K or both", "add one");
+  }
+  return command;
+}
+
+RulesShowCommand show_rule_command(const TypedWords& typed) {
+  if (typed.taxon.empty()) {
+    wrong_use("nightsow rules show", "no taxon is given", "a genus or species", "add one");
+  }
+  return {fmt::format("{}", fmt::join(typed.taxon, " "))};
+}
+
+void refuse_missing_start_options(const TypedWords& typed) {
+  Words missing;
+  const std::array needed{std::pair{"--latitude DEG", &typed.latitude},
+                          std::pair{"--longitude DEG", &typed.longitude},
+                          std::pair{"--readings FILE", &typed.readings}};
+  for (const auto& [name, text] : needed) {
+    if (!*text) {
+      missing.emplace_back(name);
+    }
+  }
+  if (!missing.empty()) {
+    wrong_use("nightsow start",
+              fmt::format("a garden needs {}", fmt::join(missing, ", ")),
+              "",
+              "nightsow start --help shows an example");
+  }
+}
+
+StartCommand start_command(const TypedWords& typed) {
+  refuse_missing_start_options(typed);
+  if (typed.folder && typed.garden) {
+    wrong_use("nightsow start", "two folders are given", "DIR or --garden DIR", "leave out one");
+  }
+  StartCommand command;
+  if (typed.folder || typed.garden) {
+    command.folder =
+        typed_folder("DIR", typed_text("DIR", typed.folder ? *typed.folder : *typed.garden));
+  }
+  command.readings = typed_text("--readings", *typed.readings);
+  command.garden.latitude = typed_number("--latitude", *typed.latitude, latitudes);
+  command.garden.longitude = typed_number("--longitude", *typed.longitude, longitudes);
+  command.garden.elevation_m = maybe_number("--elevation", typed.elevation, elevations);
+  if (typed.name) {
+    command.garden.name = typed_text("--name", *typed.name);
+  }
+  if (typed.time_zone) {
+    command.garden.time_zone = typed_text("--time-zone", *typed.time_zone);
+  }
+  return command;
+}
+
+Command command_of(const TypedWords& typed, std::optional<int> season) {
+  if (!typed.show.empty()) {
+    return ShowText{typed.show};
+  }
+  if (typed.command == "plan") {
+    return plan_command(typed, season);
+  }
+  if (typed.command == "nights") {
+    return nights_command(typed, season);
+  }
+  if (typed.command == "whatif") {
+    return whatif_command(typed, season);
+  }
+  if (typed.command == "climate") {
+    return ClimateCommand{{typed.all, season}};
+  }
+  if (typed.command == "rules list") {
+    return RulesListCommand{};
+  }
+  if (typed.command == "rules show") {
+    return show_rule_command(typed);
+  }
+  assert(typed.command == "start");
+  return start_command(typed);
+}
+
+} // namespace
+
+CommandLine read_command_line(std::span<const std::string> words) {
+  const TypedWords typed = sort_words(words);
+  const CommonOptions common = common_options(typed);
+  return {common, command_of(typed, common.season)};
+}
+
+} // namespace nightsow::planner

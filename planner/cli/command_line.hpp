@@ -1,0 +1,89 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+#include "planner/answers/climate_report.hpp"
+#include "planner/answers/nights.hpp"
+#include "planner/answers/plan.hpp"
+#include "planner/answers/whatif.hpp"
+#include "planner/garden/new_garden.hpp"
+
+#include <filesystem>
+#include <optional>
+#include <span>
+#include <string>
+#include <variant>
+
+namespace nightsow::planner {
+
+// What was typed, as plain values: one struct for each command, with the request it makes.
+
+struct PlanCommand {
+  PlanRequest request;
+  bool why = false;
+};
+
+struct NightsCommand {
+  NightsRequest request;
+  bool exit_code = false; ///< tell by the exit code whether all are open
+};
+
+struct PastNightsCommand {
+  PastNightsRequest request;
+};
+
+struct WhatIfCommand {
+  WhatIfRequest request;
+};
+
+struct ClimateCommand {
+  ClimateRequest request;
+};
+
+struct RulesListCommand {};
+
+struct RulesShowCommand {
+  std::string taxon;
+};
+
+struct StartCommand {
+  std::filesystem::path folder;   ///< empty: the present folder
+  std::filesystem::path readings; ///< the weather file, where it is now
+  NewGarden garden;               ///< its readings_file is still empty
+};
+
+/// --help or --version: the text is ready.
+struct ShowText {
+  std::string text;
+};
+
+using Command = std::variant<PlanCommand,
+                             NightsCommand,
+                             PastNightsCommand,
+                             WhatIfCommand,
+                             ClimateCommand,
+                             RulesListCommand,
+                             RulesShowCommand,
+                             StartCommand,
+                             ShowText>;
+
+/// Options that may stand before or after any command.
+struct CommonOptions {
+  std::filesystem::path garden; ///< empty: the present folder
+  std::optional<Date> today;    ///< empty: the civil date in the garden's time zone
+  std::optional<int> season;
+  bool json = false;
+  bool quiet = false;
+  bool strict = false;
+  bool fahrenheit = false;
+};
+
+struct CommandLine {
+  CommonOptions common;
+  Command command;
+};
+
+/// Reads the words behind the program's name.
+/// Throws UsageError on anything that cannot be understood, with the nearest right word.
+[[nodiscard]] CommandLine read_command_line(std::span<const std::string> words);
+
+} // namespace nightsow::planner

@@ -1,0 +1,20 @@
+#include "planner/cli/run_climate.hpp"
+
+#include "planner/cli/about_garden.hpp"
+#include "planner/render/answer_text.hpp"
+#include "planner/render/to_json.hpp"
+
+namespace nightsow::planner {
+
+Outcome run(const ClimateCommand& command,
+            const CommonOptions& common,
+            const Surroundings& around) {
+  return about_garden(common, around, [&](const LoadedGarden& garden) {
+    const ClimateAnswer answer = climate_report(garden, command.request);
+    return Outcome{common.json ? to_json(answer) : climate_text(answer, style_of(common, around)),
+                   "",
+                   Ending::answered};
+  });
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,16 @@
+#pragma once
+
+#include "planner/cli/command_line.hpp"
+#include "planner/cli/outcome.hpp"
+
+namespace nightsow::planner {
+
+[[nodiscard]] Outcome run(const NightsCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
+[[nodiscard]] Outcome run(const PastNightsCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
+} // namespace nightsow::planner

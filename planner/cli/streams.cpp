@@ -1,0 +1,61 @@
+#include "planner/cli/streams.hpp"
+
+#include "climate/base/problem.hpp"
+
+#include <unistd.h>
+
+#include <cerrno>
+#include <chrono>
+#include <csignal>
+#include <cstdlib>
+#include <string>
+#include <system_error>
+
+namespace nightsow::planner {
+
+namespace {
+
+/// Returns 0, or the errno of the write that failed.
+int write_whole(int descriptor, std::string_view text) {
+  while (!text.empty()) {
+    const ssize_t written = ::write(descriptor, text.data(), text.size());
+    if (written >= 0) {
+      text.remove_prefix(static_cast<std::size_t>(written));
+    } else if (errno != EINTR) {
+      return errno;
+    }
+  }
+  return 0;
+}
+
+} // namespace
+
+Surroundings look_around() {
+  const char* const no_color = std::getenv("NO_COLOR");
+  const bool plain = no_color != nullptr && *no_color != '\0';
+  return {std::chrono::system_clock::now(), ::isatty(STDOUT_FILENO) == 1 && !plain};
+}
+
+void ignore_broken_pipes() {
+  static_cast<void>(std::signal(SIGPIPE, SIG_IGN));
+}
+
+void write_answer(std::string_view text) {
+  const int failure = write_whole(STDOUT_FILENO, text);
+  if (failure != 0 && failure != EPIPE) {
+    throw StorageError(
+        {Severity::error,
+         "standard output",
+         0,
+         0,
+         "cannot be written: " + std::error_code(failure, std::generic_category()).message(),
+         "",
+         "check where the answer is sent to"});
+  }
+}
+
+void write_notes(std::string_view text) {
+  static_cast<void>(write_whole(STDERR_FILENO, text));
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "planner/cli/outcome.hpp"
+
+#include <string_view>
+
+namespace nightsow::planner {
+
+/// Reads the clock, and whether stdout is a terminal and NO_COLOR (no-color.org) is unset or empty.
+[[nodiscard]] Surroundings look_around();
+
+/// From now on a reader that goes away is an error of the write, not the end of the program.
+void ignore_broken_pipes();
+
+/// Writes the whole answer. A reader that has seen enough (`| head`) is no failure.
+/// Throws StorageError when stdout cannot take it.
+void write_answer(std::string_view text);
+
+/// Writes to stderr. When that fails there is nobody left to tell.
+void write_notes(std::string_view text);
+
+} // namespace nightsow::planner

@@ -1,0 +1,295 @@
+#include "planner/cli/typed_words.hpp"
+
+#include "climate/base/nearest_name.hpp"
+#include "climate/base/problem.hpp"
+#include "planner/cli/typed_values.hpp"
+#include "planner/version.hpp"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string_view>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+using Words = std::vector<std::string>;
+
+constexpr std::string_view about =
+    "When to sow the seed of winter-growing plants, from your own nights.\n"
+    "A garden is a folder with garden.json, packets.csv and readings/; `nightsow start` makes one.";
+
+std::string example(std::string_view words) {
+  return fmt::format("Example:\n  nightsow {}\n", words);
+}
+
+std::string command_footer(std::string_view words) {
+  return example(words) +
+         "\nOptions for every command (nightsow --help says what they do):\n"
+         "  --garden DIR --today DATE --season YEAR --json --quiet --strict --fahrenheit";
+}
+
+void option(CLI::App& app,
+            const char* name,
+            TypedWords::MaybeText& value,
+            const char* type,
+            const char* what) {
+  app.add_option(name, value, what)->type_name(type);
+}
+
+void flag(CLI::App& app, const char* name, bool& value, const char* what) {
+  app.add_flag(name, value, what)->disable_flag_override();
+}
+
+CLI::App& command(CLI::App& parent, const char* name, const char* what) {
+  return *parent.add_subcommand(name, what)->group("Commands");
+}
+
+void add_common(CLI::App& app, TypedWords& typed) {
+  option(app, "--garden", typed.garden, "DIR", "the garden's folder (default: the present folder)");
+  option(app, "--today", typed.today, "DATE", "answer as if it were this day, YYYY-MM-DD");
+  option(
+      app, "--season", typed.season, "YEAR", "the season asked about (default: the one of today)");
+  flag(app, "--json", typed.json, "print JSON instead of text, temperatures in °C");
+  flag(app, "--quiet", typed.quiet, "no notes and warnings on stderr");
+  flag(app, "--strict", typed.strict, "no answer, and exit code 3, when rows or cells are faulty");
+  flag(app, "--fahrenheit", typed.fahrenheit, "show temperatures in °F (options stay in °C)");
+}
+
+void add_plan(CLI::App& app, TypedWords& typed) {
+  CLI::App& plan =
+      command(app, "plan", "this season: what to sow, when to water first, how, what waits");
+  option(plan, "--only", typed.only, "cool|hot", "only what starts in cool nights, or in hot ones");
+  flag(plan, "--why", typed.why, "every reason, not only the first of each line");
+  plan.footer(command_footer("--garden my-garden plan --only cool --why"));
+}
+
+void add_nights(CLI::App& app, TypedWords& typed) {
+  CLI::App& nights =
+      command(app, "nights", "are nights cool enough yet; if not, when, and how sure");
+  nights.add_option("GENUS", typed.genera, "genera to ask about (default: those in hand)")
+      ->type_name("");
+  flag(nights, "--past", typed.past, "the dates of every past season instead");
+  option(nights, "--limit", typed.limit, "C", "with --past: a night limit of your own, in °C");
+  option(nights, "--day-limit", typed.day_limit, "C", "with --limit: a limit for days, in °C");
+  flag(nights, "--exit-code", typed.exit_code, "end with exit code 1 unless all are open");
+  nights.footer(
+      command_footer("--garden my-garden nights Bulbine Lachenalia\n"
+                     "  nightsow --garden my-garden nights --past --limit 13 --day-limit 25"));
+}
+
+void add_whatif(CLI::App& app, TypedWords& typed) {
+  CLI::App& whatif = command(app, "whatif", "the plan under a change beside the plan as it is");
+  flag(whatif,
+       "--mirror",
+       typed.mirror,
+       "as if the garden lay as far on the other side of the equator");
+  option(whatif,
+         "--warmer",
+         typed.warmer,
+         "K",
+         "as if all nights and days were K °C warmer; -10 to 10");
+  whatif.footer(command_footer("--garden my-garden whatif --warmer 2"));
+}
+
+void add_climate(CLI::App& app, TypedWords& typed) {
+  CLI::App& climate =
+      command(app, "climate", "what the readings are, what is wrong with them, the year's course");
+  flag(climate, "--all", typed.all, "every finding, not only the ten worst");
+  climate.footer(command_footer("--garden my-garden climate --all"));
+}
+
+void add_rules(CLI::App& app, TypedWords& typed) {
+  CLI::App& rules = command(app, "rules", "what is known of each genus, and where from");
+  rules.footer(command_footer("rules show Bulbine annua"));
+  rules.require_subcommand(0, 1);
+  command(rules, "list", "all rules in one table").footer(command_footer("rules list"));
+  CLI::App& show = command(rules, "show", "the whole rule of a genus or species, with sources");
+  show.add_option("TAXON", typed.taxon, "a genus or species, in one word or several")
+      ->type_name("");
+  show.footer(command_footer("rules show Bulbine annua"));
+}
+
+void add_start(CLI::App& app, TypedWords& typed) {
+  CLI::App& start = command(app, "start", "make a garden folder from a weather file");
+  option(start, "DIR", typed.folder, "", "the folder to make (default: the present folder)");
+  option(start, "--latitude", typed.latitude, "DEG", "degrees, south negative; needed");
+  option(start, "--longitude", typed.longitude, "DEG", "degrees, west negative; needed");
+  option(start, "--readings", typed.readings, "FILE", "daily or hourly temperatures; needed");
+  option(start, "--name", typed.name, "TEXT", "what the garden is called");
+  option(start, "--elevation", typed.elevation, "M", "metres above the sea");
+  option(start, "--time-zone", typed.time_zone, "ZONE", "such as Africa/Johannesburg");
+  start.footer(command_footer("start my-garden --latitude -33.1 --longitude 19.2 "
+                              "--readings station.csv"));
+}
+
+void set_up(CLI::App& app, TypedWords& typed) {
+  app.name("nightsow");
+  app.set_help_flag("-h,--help", "show this and end");
+  app.set_version_flag(
+      "--version", fmt::format("nightsow {}", version), "show the version and end");
+  app.get_formatter()->column_width(26);
+  app.get_formatter()->label("SUBCOMMAND", "COMMAND");
+  app.footer(example("start my-garden --latitude -33.1 --longitude 19.2 --readings station.csv\n"
+                     "  nightsow --garden my-garden plan") +
+             "\nnightsow COMMAND --help says more about a command.");
+  // Before the commands are added: they take this setting over from here.
+  app.fallthrough();
+  // Words left over are reported by ourselves, with the nearest right one.
+  app.allow_extras();
+  app.require_subcommand(0, 1);
+  add_common(app, typed);
+  add_plan(app, typed);
+  add_nights(app, typed);
+  add_whatif(app, typed);
+  add_climate(app, typed);
+  add_rules(app, typed);
+  add_start(app, typed);
+}
+
+/// The command that was typed: the innermost one, or the program itself.
+CLI::App& typed_command(CLI::App& app) {
+  CLI::App* command = &app;
+  while (!command->get_subcommands().empty()) {
+    command = command->get_subcommands().front();
+  }
+  return *command;
+}
+
+std::string full_name(const CLI::App& command) {
+  return command.get_parent() == nullptr
+             ? command.get_name()
+             : full_name(*command.get_parent()) + " " + command.get_name();
+}
+
+Words commands_of(CLI::App& app) {
+  Words names;
+  for (const CLI::App* command : app.get_subcommands([](const CLI::App*) { return true; })) {
+    names.push_back(command->get_name());
+  }
+  return names;
+}
+
+void add_option_names(const CLI::App& command, Words& names) {
+  for (const CLI::Option* known : command.get_options()) {
+    for (const std::string& name : known->get_lnames()) {
+      names.push_back("--" + name);
+    }
+  }
+}
+
+std::string help_remedy(const CLI::App& command) {
+  return full_name(command) + " --help lists what there is";
+}
+
+[[noreturn]] void refuse_option(CLI::App& app, const std::string& word) {
+  const CLI::App& command = typed_command(app);
+  const std::string name = word.substr(0, word.find('='));
+  if (command.get_option_no_throw(name) != nullptr) {
+    wrong_use(name, "stands before its command", "", "write it behind " + full_name(command));
+  }
+  std::string remedy = help_remedy(command);
+  Words names;
+  add_option_names(command, names);
+  add_option_names(app, names);
+  if (const auto nearest = nearest_name(name, names)) {
+    remedy = fmt::format("did you mean {}?", nearest->name);
+  }
+  for (const CLI::App* other : app.get_subcommands([](const CLI::App*) { return true; })) {
+    if (other->get_option_no_throw(name) != nullptr) {
+      remedy = fmt::format("it is one of nightsow {}", other->get_name());
+    }
+  }
+  wrong_use("", fmt::format("{} is no option of {}", shown(name), full_name(command)), "", remedy);
+}
+
+[[noreturn]] void refuse_word(CLI::App& app, const std::string& word) {
+  CLI::App& command = typed_command(app);
+  const Words names = commands_of(command);
+  if (names.empty()) {
+    wrong_use("",
+              fmt::format("{} has no use for {}", full_name(command), shown(word)),
+              "",
+              help_remedy(command));
+  }
+  const auto nearest = nearest_name(word, names);
+  wrong_use("",
+            fmt::format("{} is no command of {}", shown(word), full_name(command)),
+            listed(names),
+            nearest ? fmt::format("did you mean {}?", nearest->name) : help_remedy(command));
+}
+
+// The first word that CLI11 could not place; while there is no command, the first that could be
+// one.
+void refuse_left_over(CLI::App& app) {
+  const Words left = app.remaining(true);
+  const auto is_option = [](const std::string& word) { return word.size() > 1 && word[0] == '-'; };
+  if (left.empty()) {
+    return;
+  }
+  const auto plain = std::find_if_not(left.begin(), left.end(), is_option);
+  if (plain != left.end() && !commands_of(typed_command(app)).empty()) {
+    refuse_word(app, *plain);
+  }
+  if (is_option(left.front())) {
+    refuse_option(app, left.front());
+  }
+  refuse_word(app, left.front());
+}
+
+// CLI11 begins its message with the option: "--today: 1 required DATE missing", "json was given …".
+[[noreturn]] void refuse_count(const CLI::App& command, std::string_view message) {
+  const std::string option{message.substr(0, message.find_first_of(": "))};
+  if (message.ends_with("flag override")) {
+    wrong_use("--" + option, "is a switch and takes no value");
+  }
+  wrong_use(option, "stands there without its value, or more than once", "", help_remedy(command));
+}
+
+/// Throws CLI11's own help and version requests, and UsageError on what it cannot take.
+void parse(CLI::App& app, std::span<const std::string> words) {
+  try {
+    // CLI11 takes a vector from its end.
+    app.parse(Words(words.rbegin(), words.rend()));
+  } catch (const CLI::Success&) {
+    throw;
+  } catch (const CLI::ArgumentMismatch& error) {
+    refuse_count(typed_command(app), error.what());
+  } catch (const CLI::ParseError& error) {
+    wrong_use("", error.what(), "", help_remedy(typed_command(app)));
+  }
+}
+
+void refuse_missing_command(CLI::App& command) {
+  const Words names = commands_of(command);
+  if (!names.empty()) {
+    wrong_use(full_name(command), "no command is given", listed(names), help_remedy(command));
+  }
+}
+
+} // namespace
+
+TypedWords sort_words(std::span<const std::string> words) {
+  TypedWords typed;
+  CLI::App app{std::string(about)};
+  set_up(app, typed);
+  try {
+    parse(app, words);
+  } catch (const CLI::CallForVersion& asked) {
+    typed.show = std::string(asked.what()) + "\n";
+    return typed;
+  } catch (const CLI::Success&) {
+    typed.show = app.help();
+    return typed;
+  }
+  refuse_left_over(app);
+  CLI::App& command = typed_command(app);
+  refuse_missing_command(command);
+  typed.command = full_name(command).substr(full_name(app).size() + 1);
+  return typed;
+}
+
+} // namespace nightsow::planner

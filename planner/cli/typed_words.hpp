@@ -1,0 +1,56 @@
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// What was typed, sorted to its options, before any of it is understood.
+struct TypedWords {
+  using MaybeText = std::optional<std::string>;
+
+  std::string command; ///< "plan", "rules show"; empty: only `show` is asked for
+  std::string show;    ///< the text of --help or --version; empty: neither was asked for
+
+  // Before or after any command.
+  MaybeText garden;
+  MaybeText today;
+  MaybeText season;
+  bool json = false;
+  bool quiet = false;
+  bool strict = false;
+  bool fahrenheit = false;
+  // plan
+  MaybeText only;
+  bool why = false;
+  // nights
+  std::vector<std::string> genera;
+  bool past = false;
+  bool exit_code = false;
+  MaybeText limit;
+  MaybeText day_limit;
+  // whatif
+  bool mirror = false;
+  MaybeText warmer;
+  // climate
+  bool all = false;
+  // rules show
+  std::vector<std::string> taxon;
+  // start
+  MaybeText folder;
+  MaybeText latitude;
+  MaybeText longitude;
+  MaybeText readings;
+  MaybeText name;
+  MaybeText elevation;
+  MaybeText time_zone;
+};
+
+/// Sorts the words behind the program's name.
+/// Throws UsageError on a word that has no place, with the nearest right one; on an option without
+/// its value or given twice; and when no command is there.
+[[nodiscard]] TypedWords sort_words(std::span<const std::string> words);
+
+} // namespace nightsow::planner

@@ -1,0 +1,206 @@
+#include "planner/garden/load_garden.hpp"
+
+#include "climate/base/file.hpp"
+#include "climate/readers/read_readings.hpp"
+#include "planner/garden/garden_file.hpp"
+#include "planner/garden/packet_file.hpp"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <system_error>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// Messages name files as the garden does, whatever folder the command was started in.
+constexpr std::string_view garden_file_name = "garden.json";
+constexpr std::string_view packet_file_name = "packets.csv";
+
+// A file with thousands of bad rows has one cause; five show it.
+constexpr std::size_t most_faults_shown = 5;
+
+// Two degrees are about 220 km: a station farther off is hardly meant. Mostly it is a lost sign
+// (common practice, no source).
+constexpr double farthest_station_degrees = 2.0;
+
+constexpr std::string_view needed_readings =
+    "daily minima and maxima of one year at least; five or more give a useful spread";
+constexpr std::string_view how_to_name_readings =
+    "put the file into the garden's folder readings/ and name it in garden.json: "
+    R"("readings": [ {"file": "readings/station.csv"} ])";
+
+bool is_there(const fs::path& path) {
+  std::error_code unknown;
+  return fs::exists(path, unknown);
+}
+
+Garden read_garden(const fs::path& folder) {
+  const fs::path path = folder / garden_file_name;
+  if (!is_there(path)) {
+    throw UsageError({Severity::error,
+                      folder.string(),
+                      0,
+                      0,
+                      "there is no garden.json here",
+                      "the folder of a garden",
+                      "make one with `nightsow start DIR`, or name another with --garden"});
+  }
+  Garden garden = read_garden_file(read_whole_file(path, "the garden"), garden_file_name);
+  if (garden.readings.empty()) {
+    throw InputError({Severity::error,
+                      std::string(garden_file_name),
+                      0,
+                      0,
+                      "monthly_normals alone cannot be used yet",
+                      std::string(needed_readings),
+                      std::string(how_to_name_readings)});
+  }
+  return garden;
+}
+
+void read_packets(GardenFolder& loaded) {
+  const fs::path path = loaded.folder / packet_file_name;
+  if (!is_there(path)) {
+    loaded.problems.push_back(
+        {Severity::note,
+         std::string(packet_file_name),
+         0,
+         0,
+         "the garden has no packets.csv, so no seed in hand",
+         "",
+         "list your packets there: " + packet_header().substr(0, packet_header().size() - 1)});
+    return;
+  }
+  std::vector<std::string> benches;
+  for (const Bench& bench : loaded.garden.benches) {
+    benches.push_back(bench.name);
+  }
+  PacketFile file =
+      read_packet_file(read_whole_file(path, "the garden"), packet_file_name, benches);
+  loaded.packets = std::move(file.packets);
+  loaded.problems.insert(loaded.problems.end(), file.problems.begin(), file.problems.end());
+}
+
+// Notes and the first faults of rows; the rest of them as a number.
+void keep_problems(const climate::Readings& readings, std::vector<Problem>& problems) {
+  std::size_t faults = 0;
+  for (const Problem& problem : readings.problems) {
+    faults += problem.severity == Severity::note ? 0U : 1U;
+    if (problem.severity == Severity::note || faults <= most_faults_shown) {
+      problems.push_back(problem);
+    }
+  }
+  if (faults > most_faults_shown) {
+    problems.push_back({Severity::note,
+                        readings.file,
+                        0,
+                        0,
+                        fmt::format("{} of {} rows are faulty; the first {} faults are listed",
+                                    readings.rows_faulty,
+                                    readings.rows_read,
+                                    most_faults_shown),
+                        "",
+                        ""});
+  }
+}
+
+void check_latitude(const climate::Readings& readings,
+                    const Garden& garden,
+                    std::vector<Problem>& problems) {
+  const auto latitude = readings.station.latitude;
+  if (!latitude || std::abs(*latitude - garden.latitude) <= farthest_station_degrees) {
+    return;
+  }
+  problems.push_back({Severity::warning,
+                      readings.file,
+                      0,
+                      0,
+                      fmt::format("this station lies at latitude {}, the garden at {}",
+                                  *latitude,
+                                  garden.latitude),
+                      fmt::format("a station within {} degrees", farthest_station_degrees),
+                      "check the latitude in garden.json (south is negative) and the file"});
+}
+
+// Loggers and forecasts: nothing is made of them yet, so that even one that cannot be read is no
+// reason to stop.
+void set_aside(const ReadingsEntry& entry, std::string_view text, GardenFolder& loaded) {
+  std::string unread;
+  try {
+    const climate::Readings readings = climate::read_readings(text, entry.file);
+    loaded.files.push_back(
+        {entry.file, readings.format, readings.because, readings.unit, entry.bench, false});
+  } catch (const InputError& error) {
+    unread = fmt::format(", and this file cannot be read ({})", error.problem().found);
+  }
+  const bool forecast = entry.kind == ReadingsEntry::Kind::forecast;
+  loaded.problems.push_back(
+      {Severity::warning,
+       entry.file,
+       0,
+       0,
+       (forecast ? "forecasts are not used yet" : "loggers of benches are not used yet") + unread,
+       "",
+       "the station's air, with the offsets written for the bench, is used"});
+}
+
+void read_station(GardenFolder& loaded) {
+  std::vector<climate::Readings> station;
+  for (const ReadingsEntry& entry : loaded.garden.readings) {
+    const std::string text = read_whole_file(loaded.folder / entry.file, garden_file_name);
+    if (!entry.bench.empty() || entry.kind == ReadingsEntry::Kind::forecast) {
+      set_aside(entry, text, loaded);
+      continue;
+    }
+    climate::Readings readings = climate::read_readings(text, entry.file);
+    keep_problems(readings, loaded.problems);
+    check_latitude(readings, loaded.garden, loaded.problems);
+    loaded.files.push_back(
+        {entry.file, readings.format, readings.because, readings.unit, "", true});
+    station.push_back(std::move(readings));
+  }
+  loaded.station = climate::merge_readings(station);
+  if (!climate::last_night(loaded.station.series)) {
+    throw InputError({Severity::error,
+                      std::string(garden_file_name),
+                      0,
+                      0,
+                      station.empty() ? "no entry of readings is of the station itself"
+                                      : "the readings give not one night",
+                      std::string(needed_readings),
+                      std::string(how_to_name_readings)});
+  }
+}
+
+void note_rules_folder(GardenFolder& loaded) {
+  if (is_there(loaded.folder / "rules")) {
+    loaded.problems.push_back({Severity::warning,
+                               "rules/",
+                               0,
+                               0,
+                               "rules of your own are not read yet",
+                               "",
+                               "the built-in rules are used"});
+  }
+}
+
+} // namespace
+
+GardenFolder load_garden(const fs::path& folder) {
+  GardenFolder loaded;
+  loaded.folder = folder;
+  loaded.garden = read_garden(folder);
+  read_packets(loaded);
+  read_station(loaded);
+  note_rules_folder(loaded);
+  loaded.catalogue =
+      std::make_shared<const species_rules::Catalogue>(species_rules::Catalogue::embedded());
+  return loaded;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "climate/base/problem.hpp"
+#include "climate/daily_series.hpp"
+#include "climate/finding.hpp"
+#include "climate/merge_readings.hpp"
+#include "planner/garden/garden.hpp"
+#include "planner/garden/packet.hpp"
+#include "planner/garden/records.hpp"
+#include "species-rules/catalogue.hpp"
+
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// What one weather file turned out to be.
+struct ReadingsFile {
+  std::string file;
+  std::string format;
+  std::vector<std::string> because;
+  std::string unit;
+  std::string bench; ///< empty: the station
+  bool used = true;  ///< false: a logger or forecast that was read, checked and left aside
+};
+
+/// A garden's folder as it was read, before anything depends on today.
+struct GardenFolder {
+  std::filesystem::path folder;
+  Garden garden;
+  climate::MergedReadings station;
+  std::vector<ReadingsFile> files;
+  std::vector<Packet> packets;
+  std::shared_ptr<const species_rules::Catalogue> catalogue;
+  std::vector<Problem> problems; ///< all that was not as it should be, in the order of reading
+};
+
+/// Everything an answer is made from: nothing in it is dated after `today`. Never changed once
+/// made; what-if makes another.
+struct LoadedGarden {
+  Garden garden;
+  Date today{};
+  climate::DailySeries station; ///< screened, holes open
+  std::vector<climate::Finding> findings;
+  std::vector<ReadingsFile> files;
+  std::vector<Packet> packets;
+  std::shared_ptr<const species_rules::Catalogue> catalogue;
+  Records records;
+  std::vector<Problem> problems;
+};
+
+/// Reads garden.json, packets.csv (may be absent: then no packets, and a note) and the readings.
+/// Entries of readings that this version cannot use yet (loggers of a bench, forecasts) are read,
+/// checked and then left aside with one warning each. Of faulty rows the first five of a file are
+/// in `problems`, the rest is one note. Throws UsageError when the folder holds no garden.json,
+/// InputError on bad content, when a file that garden.json names is not there, and when the garden
+/// has no night of its station (saying what is needed).
+[[nodiscard]] GardenFolder load_garden(const std::filesystem::path& folder);
+
+/// The garden as it was known on a day: readings after it are cut off before they are screened, so
+/// that a shorter file gives the same answer; the series ends with the last day that has a reading.
+/// A harvest after today is a problem, and the seed counts as fresh; a test after today is a
+/// problem, and does not count. Packets themselves stay, whenever they were received. Throws
+/// InputError when there is no usable night up to today.
+[[nodiscard]] LoadedGarden as_of(const GardenFolder& folder, Date today);
+
+} // namespace nightsow::planner

@@ -1,0 +1,53 @@
+#pragma once
+
+#include "climate/bench.hpp"
+#include "climate/outlook.hpp"
+#include "climate/phases.hpp"
+#include "climate/seasons.hpp"
+#include "climate/smooth_year.hpp"
+#include "planner/garden/load_garden.hpp"
+
+#include <string_view>
+
+namespace nightsow::planner {
+
+/// What the readings say of the place, whatever the bench and the season.
+struct StationClimate {
+  climate::DailySeries air;        ///< short holes filled
+  climate::SmoothYear smooth;      ///< fitted with the holes open
+  climate::PhasesOrReason turning; ///< for the year of the garden's today
+};
+
+/// Throws InputError when the nights do not show a year, saying what is needed.
+[[nodiscard]] StationClimate station_climate(const LoadedGarden& garden);
+
+/// The same of one bench.
+struct BenchClimate {
+  climate::BenchAir bench;
+  climate::SmoothYear smooth;      ///< of the air at the bench
+  climate::PhasesOrReason turning; ///< of the station's nights, the same for every bench
+  double latitude = 0.0;
+};
+
+/// The climate of the named bench; an empty or unknown name is the garden's first.
+[[nodiscard]] BenchClimate bench_climate(const LoadedGarden& garden,
+                                         const StationClimate& station,
+                                         std::string_view bench);
+
+/// The bench a name stands for: the garden's first when empty or unknown.
+[[nodiscard]] const Bench& bench_named(const Garden& garden, std::string_view name);
+
+/// One bench in one season.
+struct BenchSeason {
+  climate::Season season;
+  climate::Outlook outlook;
+};
+
+/// Requires: climate.turning.phases.
+[[nodiscard]] BenchSeason bench_season(const BenchClimate& climate, const climate::Season& season);
+
+/// The smooth mean of night and day at the bench, trend carried to the date. Without maxima the day
+/// is taken as 9 K above the night (common practice, no source).
+[[nodiscard]] double smooth_mean_c(const BenchClimate& climate, Date day);
+
+} // namespace nightsow::planner

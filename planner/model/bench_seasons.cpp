@@ -1,0 +1,34 @@
+#include "planner/model/bench_seasons.hpp"
+
+namespace nightsow::planner {
+
+BenchSeasons::BenchSeasons(const LoadedGarden& garden)
+    : garden_(garden), station_(station_climate(garden)) {}
+
+const BenchClimate& BenchSeasons::climate(const std::string& bench) {
+  const auto known = climates_.find(bench);
+  return known != climates_.end()
+             ? known->second
+             : climates_.emplace(bench, bench_climate(garden_, station_, bench)).first->second;
+}
+
+const BenchSeason& BenchSeasons::season(const std::string& bench, const climate::Season& season) {
+  const std::pair key{bench, season.name};
+  const auto known = seasons_.find(key);
+  return known != seasons_.end()
+             ? known->second
+             : seasons_.emplace(key, bench_season(climate(bench), season)).first->second;
+}
+
+const GateOutlook& BenchSeasons::gate(const std::string& bench,
+                                      const climate::Season& season,
+                                      const climate::NightLimit& limit) {
+  const std::tuple key{bench, season.name, limit};
+  const auto known = gates_.find(key);
+  return known != gates_.end()
+             ? known->second
+             : gates_.emplace(key, gate_outlook(climate(bench), this->season(bench, season), limit))
+                   .first->second;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "planner/model/bench_climate.hpp"
+#include "planner/model/cool_season.hpp"
+
+#include <map>
+#include <string>
+#include <tuple>
+#include <utility>
+
+namespace nightsow::planner {
+
+/// Works out each bench, season and night limit of a garden once, when first asked for: many
+/// packets share them. References stay valid while the object lives. The garden must outlive it.
+class BenchSeasons {
+public:
+  /// Throws InputError when the nights do not show a year.
+  explicit BenchSeasons(const LoadedGarden& garden);
+
+  [[nodiscard]] const StationClimate& station() const { return station_; }
+
+  [[nodiscard]] const BenchClimate& climate(const std::string& bench);
+  /// Requires: the station has phases; the same of gate.
+  [[nodiscard]] const BenchSeason& season(const std::string& bench, const climate::Season& season);
+  [[nodiscard]] const GateOutlook& gate(const std::string& bench,
+                                        const climate::Season& season,
+                                        const climate::NightLimit& limit);
+
+private:
+  const LoadedGarden& garden_;
+  StationClimate station_;
+  std::map<std::string, BenchClimate> climates_;
+  std::map<std::pair<std::string, int>, BenchSeason> seasons_;
+  std::map<std::tuple<std::string, int, climate::NightLimit>, GateOutlook> gates_;
+};
+
+} // namespace nightsow::planner

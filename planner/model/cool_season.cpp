@@ -1,0 +1,61 @@
+#include "planner/model/cool_season.hpp"
+
+#include <algorithm>
+
+namespace nightsow::planner {
+
+namespace {
+
+std::span<const float> observed_nights(const climate::Outlook& outlook) {
+  return outlook.members > 0
+             ? outlook.night_of(0).first(static_cast<std::size_t>(outlook.observed_days))
+             : std::span<const float>{};
+}
+
+climate::NightCount count_last(std::span<const float> night_c,
+                               const climate::NightLimit& limit,
+                               int of) {
+  return night_c.empty()
+             ? climate::NightCount{}
+             : climate::count_nights(night_c, night_c.size() - 1, limit.at_or_under, of);
+}
+
+} // namespace
+
+GateOutlook gate_outlook(const BenchClimate& climate,
+                         const BenchSeason& season,
+                         const climate::NightLimit& limit) {
+  const int allowed = climate::first_allowed_day(season.season);
+  GateOutlook gate;
+  gate.limit = limit;
+  gate.binding =
+      climate::binding(climate::past_seasons(climate.bench, *climate.turning.phases, limit));
+  gate.words = climate::outlook_words(season.outlook, limit, allowed);
+  const std::span<const float> nights = observed_nights(season.outlook);
+  gate.last_7 = count_last(nights, limit, limit.of);
+  gate.last_14 = count_last(nights, limit, climate::holds_of);
+  gate.opened = gate.words.observed.holds.day.has_value();
+  gate.doubtful = gate.words.observed.holds.unknown && !gate.opened;
+  gate.cool_now = gate.opened && gate.last_14.cool >= climate::holds_nights;
+  if (gate.opened && !gate.cool_now) {
+    gate.again = climate::outlook_words(
+                     season.outlook, limit, std::max(allowed, season.outlook.observed_days))
+                     .holds;
+  }
+  return gate;
+}
+
+MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_limit) {
+  const climate::Outlook& outlook = season.outlook;
+  const int allowed = climate::first_allowed_day(season.season);
+  MildOutlook mild;
+  mild.days = climate::outlook_mild_days(outlook, day_limit, allowed);
+  const int last = outlook.observed_days - 1;
+  if (outlook.members > 0 && last >= allowed) {
+    const auto seen = outlook.day_of(0).first(static_cast<std::size_t>(outlook.observed_days));
+    mild.mild_now = climate::first_mild_day(seen, day_limit, last).has_value();
+  }
+  return mild;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,35 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+#include "planner/garden/packet.hpp"
+#include "species-rules/rule.hpp"
+
+#include <optional>
+
+namespace nightsow::planner {
+
+/// Under this share alive a packet is fading: sow all of it (common practice, no source).
+inline constexpr double fading_share = 0.6;
+
+/// What has become of the seed in a packet by a day, from its age, its store and its rule. Shares
+/// are of seed that was 95 % sound when harvested.
+struct SeedState {
+  std::optional<double> age_years; ///< to the middle of the harvest range; empty: not known
+  double alive = 0.95;
+  double alive_low = 0.95;  ///< short half-life, early harvest
+  double alive_high = 0.95; ///< long half-life, late harvest
+  double alive_next_year = 0.95;
+  bool ripe = true;            ///< half of the seed has had the warm dry storage it needs
+  std::optional<Date> ripe_on; ///< when it will have, kept as it is now; empty: never so
+
+  [[nodiscard]] bool fading() const { return age_years && alive <= fading_share; }
+
+  /// Share of today's living seed that dies within the coming year, kept as it is now.
+  [[nodiscard]] double lost_by_waiting() const { return 1.0 - alive_next_year / alive; }
+};
+
+[[nodiscard]] SeedState seed_state(const Packet& packet,
+                                   const species_rules::Rule& rule,
+                                   Date today);
+
+} // namespace nightsow::planner

@@ -1,0 +1,45 @@
+#include "planner/model/sowing_days.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace nightsow::planner {
+
+namespace {
+
+constexpr std::array<std::string_view, 7> weekday_words{
+    "sun", "mon", "tue", "wed", "thu", "fri", "sat"};
+constexpr int searched_days = 366;
+
+} // namespace
+
+bool is_sowing_day(const Garden& garden, Date day) {
+  const bool away =
+      std::any_of(garden.away.begin(), garden.away.end(), [&](const AwayPeriod& period) {
+        return period.from <= day && day <= period.to;
+      });
+  if (away || garden.sowing_days.empty()) {
+    return !away;
+  }
+  const std::string_view word = weekday_words[date::weekday{day}.c_encoding()];
+  return std::find(garden.sowing_days.begin(), garden.sowing_days.end(), word) !=
+         garden.sowing_days.end();
+}
+
+std::optional<Date> sowing_day_for(const Garden& garden, Date today, Date water) {
+  for (Date day = water; day >= today; day -= Days{1}) {
+    if (is_sowing_day(garden, day)) {
+      return day;
+    }
+  }
+  const Date from = std::max(today, water);
+  for (Date day = from; day <= from + Days{searched_days}; day += Days{1}) {
+    if (is_sowing_day(garden, day)) {
+      return day;
+    }
+  }
+  return std::nullopt;
+}
+
+} // namespace nightsow::planner

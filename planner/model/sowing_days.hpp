@@ -1,0 +1,19 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+#include "planner/garden/garden.hpp"
+
+#include <optional>
+
+namespace nightsow::planner {
+
+/// Whether the grower sows on that day: one of the garden's weekdays (any, when it names none) and
+/// not away.
+[[nodiscard]] bool is_sowing_day(const Garden& garden, Date day);
+
+/// The day on which to put the seed into its pot, dry, for a first water expected on `water`: the
+/// last sowing day from `today` to `water`, else the first after it. Empty when there is none
+/// within a year.
+[[nodiscard]] std::optional<Date> sowing_day_for(const Garden& garden, Date today, Date water);
+
+} // namespace nightsow::planner

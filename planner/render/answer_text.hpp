@@ -1,0 +1,24 @@
+#pragma once
+
+#include "planner/answers/climate_answer.hpp"
+#include "planner/answers/nights_answer.hpp"
+#include "planner/answers/plan_answer.hpp"
+#include "planner/answers/rules_answer.hpp"
+#include "planner/answers/whatif_answer.hpp"
+#include "planner/render/text_style.hpp"
+
+#include <string>
+
+namespace nightsow::planner {
+
+// Every answer as people read it on a terminal, `text_width` columns at most, lines ended.
+
+[[nodiscard]] std::string plan_text(const PlanAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string nights_text(const NightsAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string past_nights_text(const PastNightsAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string whatif_text(const WhatIfAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string climate_text(const ClimateAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string rule_show_text(const RuleShowAnswer& answer, const TextStyle& style);
+
+} // namespace nightsow::planner

@@ -1,0 +1,175 @@
+#include "planner/render/answer_text.hpp"
+#include "planner/render/dates.hpp"
+#include "planner/render/figure_text.hpp"
+#include "planner/render/plain_words.hpp"
+#include "planner/render/table.hpp"
+#include "planner/render/text_parts.hpp"
+#include "planner/render/words.hpp"
+
+#include <fmt/format.h>
+
+#include <string_view>
+
+namespace nightsow::planner {
+
+namespace {
+
+// In a column of figures every one has its decimal, so that they stand under one another.
+std::string figure_cell(const std::optional<double>& degrees_c, const TextStyle& style) {
+  if (!degrees_c) {
+    return "none";
+  }
+  return fmt::format("{:.1f}", style.fahrenheit ? to_fahrenheit(Celsius{*degrees_c}) : *degrees_c);
+}
+
+std::string section(std::string_view heading, const std::string& text, const TextStyle& style) {
+  return text.empty() ? "" : '\n' + heading_text(heading, style) + text;
+}
+
+std::string files_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::string text;
+  for (const auto& file : answer.files) {
+    text +=
+        paragraph("  ",
+                  fmt::format("{}: {}, in {}, {}",
+                              file.file,
+                              plain_word("", file.format),
+                              file.unit,
+                              file.bench.empty() ? "the station" : "logger on the " + file.bench));
+    for (const auto& why : file.because) {
+      text += style.why ? paragraph(std::string{under_row} + "because: ", why) : "";
+    }
+  }
+  return section("Files", text, style);
+}
+
+std::string readings_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::string text = paragraph("  ", readings_line(answer.readings));
+  text += paragraph("  ",
+                    fmt::format("Days without a night reading: {}; the longest hole: {}.",
+                                answer.days_without_night,
+                                counted_text(answer.longest_hole_days, "day")));
+  return section("What was read", text, style);
+}
+
+std::string counts_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  for (const auto& count : answer.counts) {
+    rows.push_back({{plain_word("kind", count.kind),
+                     std::to_string(count.used),
+                     std::to_string(count.ignored)},
+                    ""});
+  }
+  const std::vector<Column> columns{
+      {"Readings in doubt", Align::left, true}, {"Used", Align::right}, {"Left out", Align::right}};
+  return section("What is wrong with it", table_text(columns, rows, style), style);
+}
+
+std::string finding_values(const FindingLine& finding, const TextStyle& style) {
+  std::string text = finding.value_c ? temperature_text(*finding.value_c, style) : "not readable";
+  if (finding.other_c) {
+    text += " against " + temperature_text(*finding.other_c, style);
+  }
+  return text;
+}
+
+std::string findings_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  for (const auto& finding : answer.findings) {
+    rows.push_back({{fmt::format("{}:{}", finding.file, finding.line),
+                     date_text(finding.date),
+                     plain_word("kind", finding.kind),
+                     finding_values(finding, style),
+                     finding.verdict == "ignored" ? "left out" : "used"},
+                    ""});
+  }
+  const std::vector<Column> columns{
+      {"Where"}, {"Date"}, {"What", Align::left, true}, {"Value", Align::left, true}, {"Verdict"}};
+  const std::string table = table_text(columns, rows, style);
+  return table.empty() ? "" : '\n' + table;
+}
+
+std::string phase_row(std::string_view what, Date day) {
+  return fmt::format("  {:<28}{}\n", what, date_text(day));
+}
+
+std::string phases_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::string text;
+  if (answer.phases) {
+    const PhasesLine& phases = *answer.phases;
+    text += phase_row("planning year begins", phases.planning_begins);
+    text += phase_row("hot season begins", phases.hot_season_begins);
+    text += fmt::format("  {:<28}{}, {} on the smooth curve\n",
+                        "hottest night",
+                        date_text(phases.hottest_night),
+                        temperature_text(phases.hottest_c, style));
+    text += phase_row("hot season ends", phases.hot_season_ends);
+    text += phase_row("cooling limb begins", phases.cooling_limb_begins);
+    text += fmt::format("  {:<28}{}, {} on the smooth curve\n",
+                        "coldest night",
+                        date_text(phases.coldest_night),
+                        temperature_text(phases.coldest_c, style));
+  }
+  for (const auto& reason : answer.no_phases) {
+    text += paragraph("  ", sentence(reason, style));
+  }
+  text += fmt::format("  {:<28}{}\n", "nights swing by", difference_text(answer.swing_k, style));
+  text += fmt::format(
+      "  {:<28}{}\n", "single nights stray by", difference_text(answer.night_sd_c, style));
+  return section(fmt::format("The year of nights, season {}", answer.season), text, style);
+}
+
+std::string months_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  for (const auto& month : answer.months) {
+    rows.push_back({{month_text(month.month),
+                     figure_cell(month.night_c, style),
+                     figure_cell(month.day_c, style),
+                     figure_cell(month.smooth_night_c, style),
+                     figure_cell(month.smooth_day_c, style),
+                     fmt::format("{:.1f}", month.day_length_hours),
+                     std::to_string(month.nights)},
+                    ""});
+  }
+  const std::vector<Column> columns{{"Month"},
+                                    {"Nights", Align::right},
+                                    {"Days", Align::right},
+                                    {"Nights, smooth", Align::right},
+                                    {"Days, smooth", Align::right},
+                                    {"Hours of day", Align::right},
+                                    {"Nights read", Align::right}};
+  return section(style.fahrenheit ? "Months, mean lowest and highest in °F"
+                                  : "Months, mean lowest and highest in °C",
+                 table_text(columns, rows, style),
+                 style);
+}
+
+std::string trend_text(const ClimateAnswer& answer, const TextStyle& style) {
+  if (!answer.trend) {
+    return {};
+  }
+  const TrendLine& trend = *answer.trend;
+  return section("Trend of the nights",
+                 paragraph("  ",
+                           fmt::format("{} in ten years, give or take {}; {} is counted on.",
+                                       difference_text(trend.night_k_per_decade, style, true),
+                                       difference_text(trend.standard_error, style),
+                                       difference_text(trend.used_k_per_decade, style, true))),
+                 style);
+}
+
+} // namespace
+
+std::string climate_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::string text = garden_line(answer.garden, answer.today, answer.season);
+  text += warnings_block("First of all", answer.warnings, style);
+  text += files_text(answer, style);
+  text += readings_text(answer, style);
+  text += counts_text(answer, style);
+  text += findings_text(answer, style);
+  text += phases_text(answer, style);
+  text += months_text(answer, style);
+  return text + trend_text(answer, style);
+}
+
+} // namespace nightsow::planner

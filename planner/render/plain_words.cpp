@@ -1,0 +1,79 @@
+#include "planner/render/plain_words.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace nightsow::planner {
+
+namespace {
+
+struct Phrase {
+  std::string_view key;
+  std::string_view word;
+  std::string_view phrase;
+};
+
+// Only the words that would not be understood as they stand.
+constexpr std::array<Phrase, 39> phrases{{
+    {"growth", "winter", "in winter"},
+    {"growth", "summer", "in summer"},
+    {"growth", "opportunist", "whenever it is mild"},
+    {"start", "cool", "cool nights"},
+    {"start", "hot", "the heat of summer"},
+    {"start", "any", "any time that is neither hot nor cold"},
+    {"start", "at_once", "at once, it cannot wait"},
+    {"store", "warm_dry", "warm and dry"},
+    {"store", "cool_dry", "cool and dry"},
+    {"store", "warm_then_cool", "warm and dry first, then cool"},
+    {"store", "sow_at_once", "do not store it, sow it at once"},
+    {"cover", "none", "none, leave it on the surface"},
+    {"cover", "dusting", "a dusting"},
+    {"cover", "thin", "a thin layer"},
+    {"cover", "own_thickness", "as thick as the seed"},
+    {"cover", "deep", "a deep layer"},
+    {"light", "needed", "needed, do not bury it"},
+    {"light", "indifferent", "makes no difference"},
+    {"light", "dark", "better dark"},
+    {"swing", "indifferent", "makes no difference"},
+    {"humidity_cover", "harmful", "harmful, leave it off"},
+    {"humidity_cover", "useless", "not needed"},
+    {"mat", "useless", "not needed"},
+    {"mat", "harmful", "harmful, no mat"},
+    {"transplant", "easy", "easy at any time"},
+    {"transplant", "late", "late, once it is large"},
+    {"why", "several_peaks", "the year has more than one warm time"},
+    {"why", "swing_too_small", "the year is too even"},
+    {"change", "mirror", "the other hemisphere"},
+    {"kind", "impossible", "colder or hotter than was ever measured on Earth"},
+    {"kind", "night_above_day", "night warmer than its day"},
+    {"kind", "repeated_equal", "same date twice, equal values"},
+    {"kind", "repeated_different", "same date twice, different values"},
+    {"kind", "files_differ", "two files more than 1 K apart"},
+    {"kind", "flagged", "flagged by its source"},
+    {"evidence", "experiment", "published experiment"},
+    {"evidence", "institution", "practice of an institution"},
+    {"evidence", "grower", "one grower"},
+    {"evidence", "memory", "from memory, unchecked"},
+}};
+
+bool is_code_word(std::string_view word) {
+  return std::all_of(
+      word.begin(), word.end(), [](char c) { return (c >= 'a' && c <= 'z') || c == '_'; });
+}
+
+} // namespace
+
+std::string plain_word(std::string_view key, std::string_view word) {
+  for (const auto& entry : phrases) {
+    if (entry.key == key && entry.word == word) {
+      return std::string{entry.phrase};
+    }
+  }
+  std::string text{word};
+  if (is_code_word(word)) {
+    std::replace(text.begin(), text.end(), '_', ' ');
+  }
+  return text;
+}
+
+} // namespace nightsow::planner

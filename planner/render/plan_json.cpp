@@ -1,0 +1,163 @@
+#include "planner/render/json_parts.hpp"
+#include "planner/render/to_json.hpp"
+
+#include <nlohmann/json.hpp>
+
+namespace nightsow::planner {
+
+namespace {
+
+Json phases_json(const std::optional<PhasesHead>& phases) {
+  if (!phases) {
+    return {};
+  }
+  Json json;
+  json["hottest_night"] = json_date(phases->hottest_night);
+  json["coldest_night"] = json_date(phases->coldest_night);
+  json["cooling_limb_begins"] = json_date(phases->cooling_limb_begins);
+  json["nights_swing_c"] = json_number(phases->nights_swing_c);
+  return json;
+}
+
+Json gate_json(const std::optional<GateAnswer>& gate) {
+  if (!gate) {
+    return {};
+  }
+  Json json;
+  json["limit_c"] = json_number(gate->limit_c);
+  json["day_limit_c"] = json_number(gate->day_limit_c);
+  json["nights"] = gate->nights;
+  json["of"] = gate->of;
+  json["counted"] = gate->counted;
+  json["counted_of"] = gate->counted_of;
+  json["needed"] = gate->needed;
+  json["binds"] = gate->binds;
+  json["stirs"] = json_spread(gate->stirs);
+  json["holds"] = json_spread(gate->holds);
+  json["settles"] = json_spread(gate->settles);
+  return json;
+}
+
+Json keep_json(const Keep& keep) {
+  Json json;
+  json["now"] = json_text(keep.now);
+  json["until"] = json_date(keep.until);
+  json["then"] = nullptr; // filled when routes are compared
+  return json;
+}
+
+Json when_json(const std::optional<WaterWhen>& when) {
+  if (!when) {
+    return {};
+  }
+  Json json;
+  json["nights"] = when->nights;
+  json["of"] = when->of;
+  json["at_or_under_c"] = json_number(when->at_or_under_c);
+  json["no_day_over_c"] = json_number(when->no_day_over_c);
+  json["bench"] = json_text(when->bench);
+  return json;
+}
+
+Json first_water_json(const FirstWater& water) {
+  Json json;
+  json["when"] = when_json(water.when);
+  json["not_before"] = json_date(water.not_before);
+  json["expected"] = json_spread(water.expected);
+  json["no_later_than"] = json_date(water.no_later_than);
+  json["week_costs"] = nullptr; // needs expected plants
+  return json;
+}
+
+Json seed_json(const SeedAnswer& seed) {
+  Json json;
+  json["age_years"] = json_number(seed.age_years);
+  json["alive"] = json_number_spread(seed.alive);
+  json["ripe_on"] = json_date(seed.ripe_on);
+  json["fading"] = seed.fading;
+  json["lost_by_waiting"] = json_number(seed.lost_by_waiting);
+  return json;
+}
+
+Json how_json(const How& how) {
+  Json json;
+  json["pots"] = json_number(how.pots);
+  json["seeds_per_pot"] = json_number(how.seeds_per_pot);
+  json["pot_depth"] = json_text(how.pot_depth);
+  json["cover"] = json_text(how.cover);
+  json["mat"] = json_text(how.mat);
+  json["water"] = nullptr; // filled when watering is planned
+  json["light"] = json_text(how.light);
+  json["humidity_cover"] = json_text(how.humidity_cover);
+  json["transplant"] = json_text(how.transplant);
+  json["first_look_days"] = json_number(how.first_look_days);
+  json["main_look_days"] = json_number(how.main_look_days);
+  json["last_look_days"] = json_number(how.last_look_days);
+  return json;
+}
+
+Json sowing_json(const Sowing& sowing) {
+  Json json;
+  json["packet"] = sowing.packet;
+  json["taxon"] = sowing.taxon;
+  json["accepted"] = json_text(sowing.accepted);
+  json["rule"] = json_text(sowing.rule);
+  json["seeds"] = json_number(sowing.seeds);
+  json["bench"] = json_text(sowing.bench);
+  json["start"] = json_text(sowing.start);
+  json["verdict"] = name_of(sowing.verdict);
+  json["gate"] = gate_json(sowing.gate);
+  json["route"] = nullptr; // routes are not compared yet
+  json["routes"] = Json::array();
+  json["keep"] = keep_json(sowing.keep);
+  json["sow_on"] = json_date(sowing.sow_on);
+  json["first_water"] = first_water_json(sowing.first_water);
+  json["seed"] = seed_json(sowing.seed);
+  json["seedlings"] = nullptr; // these three need the model of establishment
+  json["plants"] = nullptr;
+  json["losses"] = nullptr;
+  json["how"] = how_json(sowing.how);
+  json["reasons"] = json_reasons(sowing.reasons);
+  json["risks"] = json_reasons(sowing.risks);
+  json["cautions"] = sowing.cautions;
+  return json;
+}
+
+Json not_now_json(const NotNow& line) {
+  Json json;
+  json["packet"] = line.packet;
+  json["taxon"] = line.taxon;
+  json["accepted"] = json_text(line.accepted);
+  json["start"] = json_text(line.start);
+  json["when"] = json_date(line.when);
+  json["seed"] = seed_json(line.seed);
+  json["reasons"] = json_reasons(line.reasons);
+  return json;
+}
+
+} // namespace
+
+std::string to_json(const PlanAnswer& answer) {
+  Json json = json_top(answer.garden, answer.today);
+  json["season"] = answer.season;
+  json["preview"] = answer.preview;
+  json["phases"] = phases_json(answer.phases);
+  json["readings"] = json_readings(answer.readings);
+  json["sowings"] = Json::array();
+  for (const auto& sowing : answer.sowings) {
+    json["sowings"].push_back(sowing_json(sowing));
+  }
+  json["carried"] = Json::array();
+  json["not_now"] = Json::array();
+  for (const auto& line : answer.not_now) {
+    json["not_now"].push_back(not_now_json(line));
+  }
+  // What later versions plan: trays, dated work, what to buy.
+  for (const auto* name : {"lots", "tasks", "shopping"}) {
+    json[name] = Json::array();
+  }
+  json["warnings"] = json_reasons(answer.warnings);
+  return json_dump(json);
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,171 @@
+#include "planner/render/plan_lines.hpp"
+
+#include "planner/render/dates.hpp"
+#include "planner/render/figure_text.hpp"
+#include "planner/render/plain_words.hpp"
+#include "planner/render/table.hpp"
+#include "planner/render/text_parts.hpp"
+#include "planner/render/words.hpp"
+
+#include <fmt/format.h>
+
+#include <string_view>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+std::string under(std::string_view word, std::string_view text) {
+  return text.empty() ? "" : paragraph(fmt::format("{}{}: ", under_row, word), text);
+}
+
+void append(std::string& list, std::string_view separator, std::string_view part) {
+  if (!list.empty() && !part.empty()) {
+    list += separator;
+  }
+  list += part;
+}
+
+std::string fading_text(const SeedAnswer& seed) {
+  if (!seed.fading) {
+    return {};
+  }
+  return fmt::format("{} of its living seed dies within a year", share_text(seed.lost_by_waiting));
+}
+
+std::string condition_text(const FirstWater& water, Date today, const TextStyle& style) {
+  std::string text;
+  if (water.when) {
+    text = fmt::format("{} of {} nights lie at or under {} on the {}",
+                       water.when->nights,
+                       water.when->of,
+                       temperature_text(water.when->at_or_under_c, style),
+                       water.when->bench);
+    if (water.when->no_day_over_c) {
+      text += fmt::format(", no day over {} is expected for a week",
+                          temperature_text(*water.when->no_day_over_c, style));
+    }
+  }
+  if (water.not_before) {
+    append(text, "; ", "not before " + day_text(*water.not_before, today));
+  }
+  return text;
+}
+
+std::string keep_text(const Keep& keep, Date today) {
+  std::string text = keep.now.empty() ? "" : plain_word("store", keep.now);
+  if (!text.empty() && keep.until) {
+    text += ", until " + day_text(*keep.until, today);
+  }
+  return text;
+}
+
+std::string seed_text(const SeedAnswer& seed, Date today) {
+  std::string text;
+  if (seed.age_years) {
+    text = counted_text(*seed.age_years, "year") + " old";
+  }
+  if (seed.alive) {
+    append(text,
+           ", ",
+           fmt::format("{} alive, likely {} to {}",
+                       percent_text(seed.alive->mean),
+                       percent_text(seed.alive->p10),
+                       percent_text(seed.alive->p90)));
+  }
+  if (seed.ripe_on) {
+    append(text, ", ", fmt::format("half of it ripe by about {}", day_text(*seed.ripe_on, today)));
+  }
+  return text;
+}
+
+std::string pots_text(const How& how) {
+  std::string text;
+  if (how.pots) {
+    text = counted_text(*how.pots, "pot");
+  }
+  if (how.seeds_per_pot) {
+    append(text, ", ", counted_text(*how.seeds_per_pot, "seed") + " in each");
+  }
+  return text;
+}
+
+std::string how_text(const How& how) {
+  std::string text = pots_text(how);
+  const auto add = [&](std::string_view label, std::string_view key, const auto& value) {
+    if (value && !value->empty()) {
+      append(text, "; ", fmt::format("{}: {}", label, plain_word(key, *value)));
+    }
+  };
+  add("pot", "pot_depth", how.pot_depth);
+  add("cover", "cover", how.cover);
+  add("light", "light", how.light);
+  add("bag or lid", "humidity_cover", how.humidity_cover);
+  add("mat", "mat", how.mat);
+  add("pricking out", "transplant", how.transplant);
+  return text;
+}
+
+std::string look_text(const How& how) {
+  std::string text;
+  const auto add = [&](const std::optional<int>& days, std::string_view what) {
+    if (days) {
+      append(text, ", ", fmt::format("{} after {}", what, counted_text(*days, "day")));
+    }
+  };
+  add(how.first_look_days, "first seedlings");
+  add(how.main_look_days, "most of them");
+  add(how.last_look_days, "last look, then a dry rest,");
+  return text.empty() ? text : text + ", counted from first water";
+}
+
+} // namespace
+
+std::string taxon_cell(const std::string& taxon, const std::string& accepted) {
+  return accepted.empty() || accepted == taxon ? taxon : fmt::format("{} ({})", taxon, accepted);
+}
+
+std::string seeds_cell(const Sowing& sowing) {
+  return sowing.seeds ? whole_text(*sowing.seeds) : "some";
+}
+
+std::string gate_cell(const Sowing& sowing, const TextStyle& style) {
+  if (!sowing.gate) {
+    return "not asked for";
+  }
+  const GateAnswer& gate = *sowing.gate;
+  const std::string limit = temperature_text(gate.limit_c, style);
+  if (!gate.binds) {
+    return limit + ": do not decide";
+  }
+  if (gate.counted >= gate.needed) {
+    return fmt::format("{}: {}, enough", limit, gate.counted);
+  }
+  return fmt::format("{}: {} of {}", limit, gate.counted, gate.needed);
+}
+
+std::string first_water_cell(const Sowing& sowing, Date today) {
+  const Spread& expected = sowing.first_water.expected;
+  const bool certain = expected.p50 && expected.p10 == expected.p50 && expected.p90 == expected.p50;
+  return (certain ? "from " : "") + spread_text(expected, today);
+}
+
+std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& style) {
+  std::string text = under("if it waits", fading_text(sowing.seed));
+  text += because_lines(sowing.reasons, style);
+  if (!style.why) {
+    return text;
+  }
+  for (const auto& risk : sowing.risks) {
+    text += under("risk", sentence(risk, style));
+  }
+  text += under("water when", condition_text(sowing.first_water, today, style));
+  text += under("keep", keep_text(sowing.keep, today));
+  text += under("seed", seed_text(sowing.seed, today));
+  text += under("sow", how_text(sowing.how));
+  text += under("look", look_text(sowing.how));
+  return text;
+}
+
+} // namespace nightsow::planner

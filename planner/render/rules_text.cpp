@@ -1,0 +1,257 @@
+#include "climate/base/celsius.hpp"
+#include "planner/render/answer_text.hpp"
+#include "planner/render/cautions.hpp"
+#include "planner/render/figure_text.hpp"
+#include "planner/render/plain_words.hpp"
+#include "planner/render/table.hpp"
+#include "planner/render/words.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <span>
+#include <string_view>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+struct Label {
+  std::string_view key;
+  std::string_view text;
+};
+
+/// A part of the packet's back, and what its values are called there.
+struct Part {
+  std::string_view heading;
+  std::span<const Label> labels;
+};
+
+constexpr std::array<Label, 8> starts_labels{{
+    {"growth", "grows"},
+    {"start", "started by"},
+    {"night_limit_c", "nights at or under"},
+    {"gate_nights", "so many cool nights"},
+    {"gate_of", "of the last"},
+    {"day_limit_c", "highs on average to"},
+    {"warm_night_c", "nights at or above, mat counted"},
+    {"swing", "difference of day and night"},
+}};
+
+constexpr std::array<Label, 6> seed_labels{{
+    {"seed_size", "size"},
+    {"germination_share", "comes up, fresh and ripe"},
+    {"half_life_years", "half alive after"},
+    {"after_ripening_c_d", "half ripe after, above 5 °C"},
+    {"deferral_share", "waits a year longer"},
+    {"store", "store"},
+}};
+
+constexpr std::array<Label, 10> sowing_labels{{
+    {"light", "light"},
+    {"cover", "cover"},
+    {"cover_mm", "depth of the cover"},
+    {"mat", "heat mat"},
+    {"mat_at_night", "mat at night"},
+    {"humidity_cover", "bag or lid"},
+    {"pot_depth", "pot"},
+    {"pot_depth_mm", "depth of the pot"},
+    {"seeds_per_pot", "in a pot 8 cm across"},
+    {"mix_mineral_share", "mineral part of the mix"},
+}};
+
+constexpr std::array<Label, 7> seedling_labels{{
+    {"first_look_days", "first seedlings after"},
+    {"main_look_days", "most of them after"},
+    {"last_look_days", "last look, then a dry rest, after"},
+    {"growth_needed_days", "growth before the first rest"},
+    {"rest_sum", "warmth that begins the first rest"},
+    {"seedling_frost_c", "coldest that they stand"},
+    {"transplant", "pricking out"},
+}};
+
+constexpr std::array<Part, 4> parts{{
+    {"Starts when", starts_labels},
+    {"Seed", seed_labels},
+    {"Sowing", sowing_labels},
+    {"Seedlings", seedling_labels},
+}};
+
+/// Where a value stands and what it is called.
+struct Place {
+  const Part* part = nullptr; ///< null: no part names it
+  std::string_view label;
+};
+
+Place place_of(const RuleValue& value) {
+  for (const auto& part : parts) {
+    for (const auto& label : part.labels) {
+      if (label.key == value.key) {
+        return {&part, label.text};
+      }
+    }
+  }
+  return {nullptr, value.meaning};
+}
+
+// A figure without its unit, as exact as the catalogue has it.
+std::string figure_in(double value, const std::string& unit, const TextStyle& style) {
+  if (unit == "share") {
+    return fmt::format("{:.4g}", value * 100.0);
+  }
+  if (unit == "°C" && style.fahrenheit) {
+    return whole_text(to_fahrenheit(Celsius{value}));
+  }
+  if (unit == "°C d" && style.fahrenheit) {
+    return whole_text(to_fahrenheit_degrees(CelsiusDelta{value}));
+  }
+  return fmt::format("{:.6g}", value);
+}
+
+std::string unit_shown(const std::string& unit, const TextStyle& style) {
+  if (unit == "share") {
+    return "%";
+  }
+  if (style.fahrenheit && unit.starts_with("°C")) {
+    return unit == "°C" ? "°F" : "°F d";
+  }
+  return unit;
+}
+
+std::string value_text(const RuleValue& value, const TextStyle& style) {
+  if (!value.number) {
+    return plain_word(value.key, value.word);
+  }
+  std::string text = figure_in(value.value, value.unit, style);
+  if (!value.unit.empty()) {
+    text += ' ' + unit_shown(value.unit, style);
+  }
+  if (value.low == value.high) {
+    return text;
+  }
+  return fmt::format("{} ({} to {})",
+                     text,
+                     figure_in(value.low, value.unit, style),
+                     figure_in(value.high, value.unit, style));
+}
+
+// "practice of an institution [2]; genus".
+std::string ground_text(const RuleValue& value, const std::vector<RuleSource>& sources) {
+  std::string text = plain_word("evidence", value.evidence);
+  const auto source = std::find_if(
+      sources.begin(), sources.end(), [&](const auto& entry) { return entry.id == value.source; });
+  if (source != sources.end()) {
+    text += fmt::format(" [{}]", source - sources.begin() + 1);
+  } else if (!value.source.empty()) {
+    text += fmt::format(" [{}]", value.source);
+  }
+  return value.origin.empty() ? text : fmt::format("{}; {}", text, value.origin);
+}
+
+bool is_remark(const RuleValue& value) {
+  return value.key == "cautions" || value.key == "notes";
+}
+
+// Values come in the order of the field table; one that no part names goes with the one before it.
+std::string values_text(const RuleShowAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  const Part* here = nullptr;
+  for (const auto& value : answer.values) {
+    if (is_remark(value)) {
+      continue;
+    }
+    const Place place = place_of(value);
+    TableRow row{
+        {std::string{place.label}, value_text(value, style), ground_text(value, answer.sources)}};
+    if (place.part != nullptr && place.part != here) {
+      here = place.part;
+      row.above = '\n' + heading_text(here->heading, style);
+    }
+    rows.push_back(std::move(row));
+  }
+  const std::vector<Column> columns{
+      {"", Align::left, true}, {"Value", Align::left, true}, {"Known from", Align::left, true}};
+  const std::string table = table_text(columns, rows, style);
+  return table.empty() ? "" : '\n' + table;
+}
+
+std::string remarks_text(const RuleShowAnswer& answer,
+                         std::string_view key,
+                         std::string_view heading,
+                         const TextStyle& style) {
+  std::string text;
+  for (const auto& value : answer.values) {
+    if (value.key == key) {
+      const std::string said =
+          key == "cautions" ? std::string{caution_sentence(value.word)} : value.word;
+      text += paragraph("  ", fmt::format("{} ({})", said, ground_text(value, answer.sources)));
+    }
+  }
+  return text.empty() ? "" : '\n' + heading_text(heading, style) + text;
+}
+
+std::string source_text(const RuleSource& source, std::size_t number) {
+  std::string text = source.author.empty() ? source.title : source.author + ": " + source.title;
+  if (source.year) {
+    text += fmt::format(", {}", *source.year);
+  }
+  return paragraph(fmt::format("  [{}] ", number), fmt::format("{} ({})", text, source.kind));
+}
+
+std::string rule_head(const RuleShowAnswer& answer, const TextStyle& style) {
+  std::string text = heading_text(fmt::format("{} ({})", answer.accepted, answer.family), style);
+  if (!answer.read_as.empty()) {
+    text += paragraph("", fmt::format("{} was read as {}.", answer.taxon, answer.read_as));
+  }
+  if (answer.by_synonym) {
+    text += paragraph("", fmt::format("{} is an older name of {}.", answer.taxon, answer.accepted));
+  }
+  return text + paragraph("", fmt::format("By the rule of {}.", answer.rule));
+}
+
+std::string degrees_cell(const std::optional<double>& degrees_c, const TextStyle& style) {
+  return degrees_c ? temperature_text(*degrees_c, style) : "";
+}
+
+} // namespace
+
+std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  for (const auto& rule : answer.rules) {
+    rows.push_back({{rule.rule,
+                     rule.family,
+                     plain_word("growth", rule.growth),
+                     plain_word("start", rule.start),
+                     degrees_cell(rule.night_limit_c, style),
+                     degrees_cell(rule.warm_night_c, style),
+                     rule.half_life_years ? counted_text(*rule.half_life_years, "year") : ""},
+                    ""});
+  }
+  const std::vector<Column> columns{{"Rule", Align::left, true},
+                                    {"Family", Align::left, true},
+                                    {"Grows", Align::left, true},
+                                    {"Started by", Align::left, true},
+                                    {"Nights to", Align::right},
+                                    {"Nights from", Align::right},
+                                    {"Half alive after"}};
+  return rows.empty() ? "No rules.\n" : table_text(columns, rows, style, 0);
+}
+
+std::string rule_show_text(const RuleShowAnswer& answer, const TextStyle& style) {
+  std::string text = rule_head(answer, style);
+  text += values_text(answer, style);
+  text += remarks_text(answer, "cautions", "Cautions", style);
+  text += remarks_text(answer, "notes", "Notes", style);
+  if (!answer.sources.empty()) {
+    text += '\n' + heading_text("Sources", style);
+  }
+  std::size_t number = 0;
+  for (const auto& source : answer.sources) {
+    text += source_text(source, ++number);
+  }
+  return text;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "planner/answers/climate_answer.hpp"
+#include "planner/answers/nights_answer.hpp"
+#include "planner/answers/plan_answer.hpp"
+#include "planner/answers/rules_answer.hpp"
+#include "planner/answers/whatif_answer.hpp"
+
+#include <string>
+
+namespace nightsow::planner {
+
+// Every answer as JSON text with a line end, indented by two. Temperatures in °C, dates ISO 8601, a
+// field without meaning is null, never left out; every object has "schema": 1 at its top.
+
+[[nodiscard]] std::string to_json(const PlanAnswer& answer);
+[[nodiscard]] std::string to_json(const NightsAnswer& answer);
+[[nodiscard]] std::string to_json(const PastNightsAnswer& answer);
+[[nodiscard]] std::string to_json(const WhatIfAnswer& answer);
+[[nodiscard]] std::string to_json(const ClimateAnswer& answer);
+[[nodiscard]] std::string to_json(const RulesListAnswer& answer);
+[[nodiscard]] std::string to_json(const RuleShowAnswer& answer);
+
+} // namespace nightsow::planner

@@ -1,0 +1,175 @@
+#include "planner/render/wording.hpp"
+
+#include <array>
+
+namespace nightsow::planner {
+
+namespace {
+
+using Code = ReasonCode;
+
+// Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
+constexpr std::array<Wording, 44> table{{
+    // Nights.
+    {Code::gate_binds,
+     "late seasons limit_c",
+     "Cool nights decide here: in {late} of {seasons} past seasons nights at or under {limit_c} "
+     "had "
+     "to be waited for."},
+    {Code::gate_open,
+     "cool of limit_c bench since",
+     "Nights are cool enough on the {bench}[ since {since}]: {cool} of the last {of} at or under "
+     "{limit_c}."},
+    {Code::gate_waits,
+     "cool of needed limit_c bench",
+     "Waits for cool nights on the {bench}: {cool} of the last {of} at or under {limit_c}, "
+     "{needed} "
+     "are needed."},
+    {Code::gate_does_not_bind,
+     "limit_c late seasons",
+     "Cool nights do not decide here: nights at or under {limit_c} had to be waited for in only "
+     "{late} of {seasons} past seasons."},
+    {Code::start_without_gate,
+     "day_limit_c limb_begins",
+     "Where nights do not decide, it starts once nights grow cooler, from {limb_begins}[, and the "
+     "highs of two weeks average {day_limit_c} or less]."},
+    {Code::stirs_before_holds,
+     "stirs holds limit_c",
+     "A first cool week, near {stirs}, is mostly a false start; nights hold at or under {limit_c} "
+     "from about {holds}."},
+    {Code::nights_never_cool,
+     "limit_c never seasons",
+     "Nights may stay too warm here: in {never} of {seasons} past seasons they never held at or "
+     "under {limit_c}."},
+    {Code::no_cooling_limb,
+     "swing_k why",
+     "Nights here have no single time of growing cooler ({why}; they swing by {swing_k} over the "
+     "year), so none can be waited for."},
+    {Code::cooling_could_help,
+     "",
+     "Where nights stay warm, a chilled place can stand in for cool ones: a cool room or a growing "
+     "cabinet, named as a bench in the garden."},
+    {Code::nights_unknown,
+     "missing of",
+     "Missing among the last {of} nights: {missing}, enough to change the answer."},
+    {Code::day_limit_left_out,
+     "day_limit_c",
+     "Readings of the days are missing, so the limit for days, {day_limit_c}, was left out."},
+    {Code::hot_days,
+     "mean_c day_limit_c",
+     "Days are still too hot for wet seed: recent highs average {mean_c}, over its limit of "
+     "{day_limit_c}."},
+    {Code::relapse_likely,
+     "share",
+     "A first cool week may not last: nights turn warm again within four weeks in {share} of the "
+     "seasons that are possible now."},
+    // Readings.
+    {Code::readings_stale,
+     "last days",
+     "The readings end on {last}, {days:day} ago: bring them up to date before you rely on today's "
+     "advice."},
+    {Code::readings_suspect,
+     "findings nights",
+     "Readings in doubt among the last {nights} nights: {findings}. Look at them before you "
+     "water."},
+    {Code::few_seasons,
+     "seasons",
+     "Full past seasons in the readings: only {seasons}, so dates are rough."},
+    {Code::bench_as_station,
+     "bench",
+     "The {bench} is taken to be as warm as the weather station; a logger on it would tell."},
+    {Code::bench_by_offset,
+     "bench night_k day_k",
+     "Air on the {bench} is reckoned from the station's[, {night_k:+} at night][, {day_k:+} by "
+     "day]."},
+    {Code::one_kelvin_matters,
+     "",
+     "One kelvin (1.8 °F) more or less on the bench moves these dates by 4 to 19 days: a logger on "
+     "the bench is worth more than any forecast."},
+    {Code::file_problem, "text", "{text}"},
+    // Warm starters.
+    {Code::starts_hot,
+     "begins ends",
+     "It wants heat: sow it in the hot season, {begins} to {ends} here."},
+    {Code::warm_enough,
+     "night_c limit_c",
+     "Nights are warm enough without a mat: about {night_c}, and it asks for {limit_c} or more."},
+    {Code::mat_reaches,
+     "night_c mat_night_c limit_c",
+     "Nights of about {night_c} alone are too cool; on the mat pots reach {mat_night_c}, and it "
+     "asks "
+     "for {limit_c} or more."},
+    {Code::mat_needed,
+     "night_c limit_c",
+     "Nights of about {night_c} are too cool: it asks for {limit_c} or more, and no mat warms it."},
+    {Code::mat_still_cool,
+     "mat_night_c limit_c",
+     "Even on the mat nights reach only {mat_night_c}, and it asks for {limit_c} or more."},
+    {Code::growth_before_rest,
+     "days rest",
+     "Seedlings need about {days:day} to grow before their first rest, near {rest}."},
+    {Code::no_rest_by_heat,
+     "",
+     "Heat alone brings no rest within the season here: seedlings may grow on."},
+    {Code::season_too_short,
+     "days rest",
+     "Too little time: seedlings need about {days:day} to grow before their first rest, near "
+     "{rest}."},
+    // Seed.
+    {Code::seed_fading,
+     "alive age_years expect",
+     "This seed fades:[ at an age of {age_years:year},] {alive} of it is still alive. Sow all of "
+     "it "
+     "this season[, expect about {expect:0} to come up]."},
+    {Code::seed_keeps,
+     "alive age_years",
+     "This seed keeps, so it can wait:[ at an age of {age_years:year},] {alive} of it is still "
+     "alive."},
+    {Code::seed_alive,
+     "alive age_years",
+     "Seed:[ at an age of {age_years:year},] {alive} of it is expected to be alive."},
+    {Code::seed_age_unknown,
+     "",
+     "The age of the seed is not known: neither its harvest nor the day it was received is written "
+     "down."},
+    {Code::harvest_guessed,
+     "first last",
+     "Harvest not written down: taken to lie between {first} and {last}, from the day it was "
+     "received."},
+    {Code::seed_not_ripe,
+     "ripe_on",
+     "Not ripe yet: warm and dry storage ripens it[; kept as it is, half of it is ripe by about "
+     "{ripe_on}]."},
+    {Code::harvest_in_future,
+     "harvested",
+     "Its harvest is dated {harvested}, after today: the seed counts as fresh."},
+    {Code::fleshy_at_once, "", "Fleshy seed cannot wait: sow it at once, as cool as can be."},
+    {Code::defers,
+     "share",
+     "Of its good seed {share} usually waits for another season: keep the pots."},
+    // The season.
+    {Code::window_passed,
+     "no_later_than",
+     "This season's time for its first water has passed: no later than {no_later_than}."},
+    {Code::next_window, "when", "Its next time for first water begins about {when}."},
+    {Code::season_over,
+     "season next",
+     "Every window of season {season} has passed: this looks ahead at season {next}."},
+    // Names.
+    {Code::synonym, "written accepted", "{written} is an older name of {accepted}."},
+    {Code::spelling, "written read_as", "{written} is read as {read_as}."},
+    {Code::unknown_taxon,
+     "written suggestion",
+     "No rule is known for {written}.[ Did you mean {suggestion}?]"},
+    {Code::family_rule,
+     "rule",
+     "It has no rule of its own; that of its family, {rule}, is used, so figures are rough."},
+}};
+
+} // namespace
+
+std::span<const Wording> wordings() {
+  return table;
+}
+
+} // namespace nightsow::planner

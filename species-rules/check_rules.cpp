@@ -1,0 +1,178 @@
+#include "species-rules/check_rules.hpp"
+
+#include "species-rules/inherit.hpp"
+#include "species-rules/rule_fields.hpp"
+
+#include <fmt/format.h>
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace nightsow::species_rules {
+
+namespace {
+
+using Problems = std::vector<Problem>;
+
+void check_family_defaults(const FamilyFile& file, Problems& faults) {
+  for_each_field(file.rule, [&](const Field& field, const auto& member) {
+    if constexpr (requires { member.has_value(); }) {
+      if (field.in_family && !member) {
+        faults.push_back(fault_at(file.rule_place,
+                                  fmt::format("{} gives no {}", file.family, field.key),
+                                  "a default in every family, so that no entry has to guess",
+                                  fmt::format("add \"{}\" to the family's rule", field.key)));
+      }
+    }
+  });
+}
+
+bool in_order(const std::optional<Estimate>& earlier, const std::optional<Estimate>& later) {
+  return !earlier || !later || earlier->value <= later->value;
+}
+
+void check_whole_rule(const std::string& name,
+                      const Rule& rule,
+                      const Place& place,
+                      Problems& faults) {
+  const auto starts = [&rule](Start start) {
+    return rule.gate.start && rule.gate.start->value == start;
+  };
+  const auto add = [&](std::string_view found, std::string_view expected) {
+    faults.push_back(fault_at(place, fmt::format("{} {}", name, found), std::string{expected}, {}));
+  };
+  if (starts(Start::cool) && !rule.gate.night_limit_c) {
+    add("starts in the cool but has no night limit", "a night limit, here or in the family");
+  }
+  if (starts(Start::hot) && !rule.gate.warm_night_c) {
+    add("starts in the heat but has no warm night", "a warm night, here or in the family");
+  }
+  if (!in_order(rule.gate.nights, rule.gate.of)) {
+    add("wants more cool nights than it counts", "at most as many as the nights counted");
+  }
+  if (!in_order(rule.seedling.first_look_days, rule.seedling.main_look_days) ||
+      !in_order(rule.seedling.main_look_days, rule.seedling.last_look_days)) {
+    add("has its looks out of order", "first look, main look, last look");
+  }
+}
+
+// Every name of the catalogue with the entry to which it leads.
+class NameBook {
+public:
+  explicit NameBook(Problems& faults) : faults_(&faults) {}
+
+  void add_entry(const std::string& name, const Place& place) { add(name, name, place); }
+
+  void add_synonym(const OldName& old, const std::string& entry) {
+    add(old.name, entry, old.place);
+  }
+
+  [[nodiscard]] bool is_entry(const std::string& name) const {
+    const auto found = entry_of_.find(name);
+    return found != entry_of_.end() && found->second == name;
+  }
+
+private:
+  void add(const std::string& name, const std::string& entry, const Place& place) {
+    const auto [known, fresh] = entry_of_.try_emplace(name, entry);
+    if (fresh) {
+      return;
+    }
+    const std::string before = known->second == name
+                                   ? "an entry of its own"
+                                   : fmt::format("a synonym of {}", known->second);
+    faults_->push_back(fault_at(
+        place,
+        name == entry ? fmt::format("{} stands here, and as {}", name, before)
+                      : fmt::format("{} is called a synonym of {}, and is {}", name, entry, before),
+        "each name once",
+        {}));
+  }
+
+  Problems* faults_;
+  std::map<std::string, std::string> entry_of_;
+};
+
+std::string accepted_genus(const GenusEntry& entry) {
+  return entry.accepted_genus.empty() ? entry.genus : entry.accepted_genus;
+}
+
+// Entries before synonyms, so that a synonym that has an entry is told of at the synonym.
+void add_entries(const GenusEntry& genus, NameBook& names) {
+  names.add_entry(genus.genus, genus.place);
+  for (const SpeciesEntry& species : genus.species) {
+    names.add_entry(accepted_genus(genus) + ' ' + species.epithet, species.place);
+  }
+}
+
+void add_synonyms(const GenusEntry& genus, NameBook& names) {
+  for (const OldName& old : genus.synonyms) {
+    names.add_synonym(old, genus.genus);
+  }
+  for (const SpeciesEntry& species : genus.species) {
+    for (const OldName& old : species.synonyms) {
+      names.add_synonym(old, accepted_genus(genus) + ' ' + species.epithet);
+    }
+  }
+}
+
+template <class Do> void for_each_genus(std::span<const FamilyFile> files, Do&& act) {
+  for (const FamilyFile& file : files) {
+    for (const GenusEntry& genus : file.genera) {
+      act(genus);
+    }
+  }
+}
+
+} // namespace
+
+std::vector<Problem> check_rules(const FamilyFile& file) {
+  Problems faults;
+  check_family_defaults(file, faults);
+  for (const GenusEntry& genus : file.genera) {
+    const Rule of_genus = inherit(file.rule, genus.rule);
+    check_whole_rule(genus.genus, of_genus, genus.place, faults);
+    for (const SpeciesEntry& species : genus.species) {
+      if (gives_anything(species.rule)) {
+        check_whole_rule(genus.genus + ' ' + species.epithet,
+                         inherit(of_genus, species.rule),
+                         species.place,
+                         faults);
+      }
+    }
+  }
+  return faults;
+}
+
+std::vector<Problem> check_names(std::span<const FamilyFile> files) {
+  Problems faults;
+  NameBook families{faults};
+  for (const FamilyFile& file : files) {
+    families.add_entry(file.family, file.rule_place);
+  }
+  NameBook names{faults};
+  std::map<std::string, std::string> holder_of;
+  for_each_genus(files, [&](const GenusEntry& genus) {
+    add_entries(genus, names);
+    holder_of[genus.genus] = genus.accepted_genus;
+  });
+  for_each_genus(files, [&](const GenusEntry& genus) {
+    add_synonyms(genus, names);
+    if (genus.accepted_genus.empty()) {
+      return;
+    }
+    const auto holder = holder_of.find(genus.accepted_genus);
+    if (holder == holder_of.end() || !holder->second.empty()) {
+      faults.push_back(
+          fault_at(genus.place,
+                   fmt::format("{} is placed in {}", genus.genus, genus.accepted_genus),
+                   "an accepted genus that has an entry of its own",
+                   {}));
+    }
+  });
+  return faults;
+}
+
+} // namespace nightsow::species_rules

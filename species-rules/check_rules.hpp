@@ -1,0 +1,23 @@
+#pragma once
+
+#include "species-rules/rule_file.hpp"
+
+#include <span>
+#include <vector>
+
+namespace nightsow::species_rules {
+
+// What can be seen only when values or names stand beside each other. Faults come with line and
+// column, in the order of the files.
+
+/// A field that every family must give and this one does not; in a genus or species, after it
+/// inherited: a cool starter without night limit, a hot one without warm night, more nights wanted
+/// than counted, looks that are not in their order.
+[[nodiscard]] std::vector<Problem> check_rules(const FamilyFile& file);
+
+/// Names that would lead nowhere or to two places: a family, genus or species that stands twice, a
+/// synonym that has an entry of its own or belongs to two, an accepted genus without entry or that
+/// is itself not accepted.
+[[nodiscard]] std::vector<Problem> check_names(std::span<const FamilyFile> files);
+
+} // namespace nightsow::species_rules

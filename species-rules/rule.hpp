@@ -1,0 +1,191 @@
+#pragma once
+
+#include "species-rules/estimate.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace nightsow::species_rules {
+
+enum class Growth { winter, summer, opportunist };
+enum class Start {
+  cool,    ///< waits for cool nights
+  hot,     ///< sown in the hot season, warm
+  any,     ///< comes up whenever it is neither hot nor cold
+  at_once, ///< fleshy seed that cannot wait
+};
+enum class Light { needed, helpful, indifferent, dark };
+enum class Cover { none, dusting, thin, own_thickness, deep, half_buried };
+enum class SeedSize { dust, fine, small, medium, large, fleshy };
+enum class Store { warm_dry, cool_dry, warm_then_cool, sow_at_once };
+enum class Mat { needed, helpful, useless, harmful };
+enum class MatAtNight { on, off };
+enum class PotDepth { shallow, standard, deep, very_deep };
+enum class Transplant { easy, after_first_rest, late, never };
+enum class HumidityCover { useful, useless, harmful };
+enum class Swing { needed, helpful, indifferent };
+
+/// When the seed starts. Temperatures in °C of bench air.
+struct GateRule {
+  std::optional<Choice<Growth>> growth;
+  std::optional<Choice<Start>> start;
+  std::optional<Estimate> night_limit_c; ///< nights at or under this
+  std::optional<Estimate> nights;        ///< so many …
+  std::optional<Estimate> of;            ///< … of the last so many
+  std::optional<Estimate> day_limit_c;
+  std::optional<Estimate> warm_night_c; ///< hot starters: nights at or above, mat counted
+  std::optional<Choice<Swing>> swing;
+};
+
+struct SeedRule {
+  std::optional<Choice<SeedSize>> size;
+  std::optional<Estimate> germination_share;
+  std::optional<Estimate> half_life_years;
+  std::optional<Estimate> after_ripening_c_d;
+  std::optional<Estimate> deferral_share;
+  std::optional<Choice<Store>> store;
+};
+
+struct SowingRule {
+  std::optional<Choice<Light>> light;
+  std::optional<Choice<Cover>> cover;
+  std::optional<Estimate> cover_mm;
+  std::optional<Choice<Mat>> mat;
+  std::optional<Choice<MatAtNight>> mat_at_night;
+  std::optional<Choice<HumidityCover>> humidity_cover;
+  std::optional<Choice<PotDepth>> pot_depth;
+  std::optional<Estimate> pot_depth_mm;
+  std::optional<Estimate> seeds_per_pot;
+  std::optional<Estimate> mix_mineral_share;
+};
+
+struct SeedlingRule {
+  std::optional<Estimate> first_look_days;
+  std::optional<Estimate> main_look_days;
+  std::optional<Estimate> last_look_days;
+  std::optional<Estimate> growth_needed_days;
+  std::optional<Estimate> rest_sum;
+  std::optional<Estimate> seedling_frost_c;
+  std::optional<Choice<Transplant>> transplant;
+};
+
+/// What a kind of seed does, each value with its range, evidence and source. An empty field is not
+/// known. `remarks` and `cautions` add up from family to species; every other field is replaced.
+struct Rule {
+  GateRule gate;
+  SeedRule seed;
+  SowingRule sowing;
+  SeedlingRule seedling;
+  std::vector<Remark> cautions; ///< codes: see caution_codes in rule_fields.hpp
+  std::vector<Remark> notes;    ///< where growers differ, what matters
+};
+
+template <> struct Words<Growth> {
+  static constexpr std::array<std::pair<Growth, std::string_view>, 3> table{{
+      {Growth::winter, "winter"},
+      {Growth::summer, "summer"},
+      {Growth::opportunist, "opportunist"},
+  }};
+};
+
+template <> struct Words<Start> {
+  static constexpr std::array<std::pair<Start, std::string_view>, 4> table{{
+      {Start::cool, "cool"},
+      {Start::hot, "hot"},
+      {Start::any, "any"},
+      {Start::at_once, "at_once"},
+  }};
+};
+
+template <> struct Words<Light> {
+  static constexpr std::array<std::pair<Light, std::string_view>, 4> table{{
+      {Light::needed, "needed"},
+      {Light::helpful, "helpful"},
+      {Light::indifferent, "indifferent"},
+      {Light::dark, "dark"},
+  }};
+};
+
+template <> struct Words<Cover> {
+  static constexpr std::array<std::pair<Cover, std::string_view>, 6> table{{
+      {Cover::none, "none"},
+      {Cover::dusting, "dusting"},
+      {Cover::thin, "thin"},
+      {Cover::own_thickness, "own_thickness"},
+      {Cover::deep, "deep"},
+      {Cover::half_buried, "half_buried"},
+  }};
+};
+
+template <> struct Words<SeedSize> {
+  static constexpr std::array<std::pair<SeedSize, std::string_view>, 6> table{{
+      {SeedSize::dust, "dust"},
+      {SeedSize::fine, "fine"},
+      {SeedSize::small, "small"},
+      {SeedSize::medium, "medium"},
+      {SeedSize::large, "large"},
+      {SeedSize::fleshy, "fleshy"},
+  }};
+};
+
+template <> struct Words<Store> {
+  static constexpr std::array<std::pair<Store, std::string_view>, 4> table{{
+      {Store::warm_dry, "warm_dry"},
+      {Store::cool_dry, "cool_dry"},
+      {Store::warm_then_cool, "warm_then_cool"},
+      {Store::sow_at_once, "sow_at_once"},
+  }};
+};
+
+template <> struct Words<Mat> {
+  static constexpr std::array<std::pair<Mat, std::string_view>, 4> table{{
+      {Mat::needed, "needed"},
+      {Mat::helpful, "helpful"},
+      {Mat::useless, "useless"},
+      {Mat::harmful, "harmful"},
+  }};
+};
+
+template <> struct Words<MatAtNight> {
+  static constexpr std::array<std::pair<MatAtNight, std::string_view>, 2> table{{
+      {MatAtNight::on, "on"},
+      {MatAtNight::off, "off"},
+  }};
+};
+
+template <> struct Words<PotDepth> {
+  static constexpr std::array<std::pair<PotDepth, std::string_view>, 4> table{{
+      {PotDepth::shallow, "shallow"},
+      {PotDepth::standard, "standard"},
+      {PotDepth::deep, "deep"},
+      {PotDepth::very_deep, "very_deep"},
+  }};
+};
+
+template <> struct Words<Transplant> {
+  static constexpr std::array<std::pair<Transplant, std::string_view>, 4> table{{
+      {Transplant::easy, "easy"},
+      {Transplant::after_first_rest, "after_first_rest"},
+      {Transplant::late, "late"},
+      {Transplant::never, "never"},
+  }};
+};
+
+template <> struct Words<HumidityCover> {
+  static constexpr std::array<std::pair<HumidityCover, std::string_view>, 3> table{{
+      {HumidityCover::useful, "useful"},
+      {HumidityCover::useless, "useless"},
+      {HumidityCover::harmful, "harmful"},
+  }};
+};
+
+template <> struct Words<Swing> {
+  static constexpr std::array<std::pair<Swing, std::string_view>, 3> table{{
+      {Swing::needed, "needed"},
+      {Swing::helpful, "helpful"},
+      {Swing::indifferent, "indifferent"},
+  }};
+};
+
+} // namespace nightsow::species_rules

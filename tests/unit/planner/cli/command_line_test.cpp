@@ -1,0 +1,163 @@
+#include "planner/cli/command_line.hpp"
+
+#include "tests/support/garden_text.hpp"
+
+#include <gtest/gtest.h>
+
+#include <sstream>
+
+namespace nightsow::planner {
+namespace {
+
+using support::day;
+using support::fault;
+
+/// The words of a line, parted by blanks.
+CommandLine typed(const std::string& line) {
+  std::istringstream in(line);
+  std::vector<std::string> words;
+  for (std::string word; in >> word;) {
+    words.push_back(word);
+  }
+  return read_command_line(words);
+}
+
+template <class T> T command(const std::string& line) {
+  return std::get<T>(typed(line).command);
+}
+
+std::string refusal(const std::string& line) {
+  return fault<UsageError>([&] { return typed(line); });
+}
+
+TEST(CommandLine, CommonOptionsStandBeforeOrBehindTheCommand) {
+  for (const char* line : {"--json --garden my --today 2026-02-20 --season 2026 --strict plan",
+                           "plan --json --garden my --today 2026-02-20 --season 2026 --strict"}) {
+    const CommonOptions common = typed(line).common;
+    EXPECT_EQ(common.garden, "my");
+    EXPECT_EQ(common.today, day("2026-02-20"));
+    EXPECT_EQ(common.season, 2026);
+    EXPECT_TRUE(common.json);
+    EXPECT_TRUE(common.strict);
+    EXPECT_FALSE(common.quiet);
+    EXPECT_FALSE(common.fahrenheit);
+  }
+}
+
+TEST(CommandLine, TheGardenIsThePresentFolderAndTodayIsLeftOpen) {
+  const CommonOptions common = typed("plan").common;
+  EXPECT_EQ(common.garden, "");
+  EXPECT_FALSE(common.today);
+  EXPECT_FALSE(common.season);
+  EXPECT_EQ(typed("plan --garden .").common.garden, "");
+}
+
+TEST(CommandLine, APlanIsOfAllUnlessOneHalfIsAskedFor) {
+  EXPECT_EQ(command<PlanCommand>("plan").request.only, PlanRequest::Only::all);
+  EXPECT_EQ(command<PlanCommand>("plan --only cool").request.only, PlanRequest::Only::cool);
+  EXPECT_EQ(command<PlanCommand>("plan --only=hot").request.only, PlanRequest::Only::hot);
+  EXPECT_TRUE(command<PlanCommand>("plan --why").why);
+}
+
+TEST(CommandLine, TheSeasonReachesTheRequest) {
+  EXPECT_EQ(command<PlanCommand>("--season 2025 plan").request.season, 2025);
+  EXPECT_EQ(command<NightsCommand>("nights --season 2025").request.season, 2025);
+  EXPECT_EQ(command<ClimateCommand>("climate --season 2025").request.season, 2025);
+  EXPECT_EQ(command<WhatIfCommand>("whatif --mirror --season 2025").request.plan.season, 2025);
+}
+
+TEST(CommandLine, GeneraFollowNights) {
+  const auto nights = command<NightsCommand>("nights Bulbine Lachenalia --exit-code");
+  EXPECT_EQ(nights.request.genera, (std::vector<std::string>{"Bulbine", "Lachenalia"}));
+  EXPECT_TRUE(nights.exit_code);
+}
+
+TEST(CommandLine, PastNightsTakeALimitInPlaceOfGenera) {
+  const auto past = command<PastNightsCommand>("nights --past --limit 13 --day-limit -2.5").request;
+  EXPECT_EQ(past.limit_c, 13.0);
+  EXPECT_EQ(past.day_limit_c, -2.5);
+  EXPECT_NE(refusal("nights Bulbine --past --limit 13"), "");
+}
+
+TEST(CommandLine, SeveralChangesAtOnce) {
+  const auto changes = command<WhatIfCommand>("whatif --warmer -2 --mirror").request.changes;
+  ASSERT_EQ(changes.size(), 2U);
+  EXPECT_TRUE(std::holds_alternative<Mirror>(changes[0]));
+  EXPECT_EQ(std::get<Warmer>(changes[1]).by, CelsiusDelta{-2.0});
+}
+
+TEST(CommandLine, WarmerGoesFromTenBelowToTenAbove) {
+  EXPECT_EQ(refusal("whatif --warmer 10"), "");
+  EXPECT_EQ(refusal("whatif --warmer -10"), "");
+  EXPECT_NE(refusal("whatif --warmer 10.01"), "");
+  EXPECT_NE(refusal("whatif --warmer -10.01"), "");
+  EXPECT_NE(refusal("whatif --warmer nan"), "");
+  EXPECT_NE(refusal("whatif --warmer inf"), "");
+}
+
+TEST(CommandLine, ATaxonMayBeSeveralWords) {
+  EXPECT_EQ(command<RulesShowCommand>("rules show Bulbine annua --json").taxon, "Bulbine annua");
+}
+
+TEST(CommandLine, AGardenStartsFromPlaceAndReadings) {
+  const auto start = command<StartCommand>("start my --latitude -33.1 --longitude +19.2 "
+                                           "--readings a/station.csv --elevation 240");
+  EXPECT_EQ(start.folder, "my");
+  EXPECT_EQ(start.readings, "a/station.csv");
+  EXPECT_EQ(start.garden.latitude, -33.1);
+  EXPECT_EQ(start.garden.longitude, 19.2);
+  EXPECT_EQ(start.garden.elevation_m, 240.0);
+}
+
+TEST(CommandLine, LatitudesEndAtThePoles) {
+  const std::string rest = " --longitude 180 --readings f";
+  EXPECT_EQ(refusal("start --latitude 90" + rest), "");
+  EXPECT_NE(refusal("start --latitude 90.001" + rest), "");
+}
+
+TEST(CommandLine, AMistypedWordIsAnsweredWithTheNearest) {
+  EXPECT_NE(refusal("nihgts").find("did you mean nights?"), std::string::npos);
+  EXPECT_NE(refusal("plan --fahrenhiet").find("did you mean --fahrenheit?"), std::string::npos);
+  EXPECT_NE(refusal("rules lsit").find("did you mean list?"), std::string::npos);
+}
+
+TEST(CommandLine, CommandsAndOptionsOfLaterVersionsAreUnknown) {
+  for (const char* line : {"today",
+                           "fetch",
+                           "backtest",
+                           "packet",
+                           "sow",
+                           "count",
+                           "check",
+                           "water",
+                           "note",
+                           "journal",
+                           "account x",
+                           "learn",
+                           "review",
+                           "serve",
+                           "plan --save",
+                           "plan --csv f",
+                           "plan --page f",
+                           "plan --labels f",
+                           "plan --calendar f",
+                           "plan --sheet f",
+                           "whatif --place",
+                           "whatif --bench b",
+                           "whatif --rule a.b=1",
+                           "whatif --sweep warmer=1..2",
+                           "rules check f",
+                           "rules export x",
+                           "rules gaps",
+                           "whatif --packets f"}) {
+    EXPECT_NE(refusal(line), "") << line;
+  }
+}
+
+TEST(CommandLine, HelpAndVersionNeedNothingElse) {
+  EXPECT_NE(command<ShowText>("--version").text.find("nightsow "), std::string::npos);
+  EXPECT_NE(command<ShowText>("start --help").text.find("--latitude"), std::string::npos);
+}
+
+} // namespace
+} // namespace nightsow::planner

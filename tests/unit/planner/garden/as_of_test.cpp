@@ -1,0 +1,142 @@
+#include "planner/garden/load_garden.hpp"
+#include "tests/support/garden_text.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <utility>
+
+namespace nightsow::planner {
+namespace {
+
+using support::day;
+using support::TemporaryFolder;
+
+GardenFolder load(std::string_view station, std::string_view packets = "taxon,seeds\n") {
+  const TemporaryFolder folder;
+  support::write_garden(folder, support::smallest_garden, station);
+  folder.write("packets.csv", packets);
+  return load_garden(folder.path());
+}
+
+// Missing readings as -999, so that they compare equal.
+std::vector<float> values(std::span<const float> row) {
+  std::vector<float> result;
+  for (const float value : row) {
+    result.push_back(std::isnan(value) ? -999.0F : value);
+  }
+  return result;
+}
+
+void expect_equal(const LoadedGarden& a, const LoadedGarden& b) {
+  EXPECT_EQ(a.station.first(), b.station.first());
+  EXPECT_EQ(values(a.station.night_c()), values(b.station.night_c()));
+  EXPECT_EQ(values(a.station.day_c()), values(b.station.day_c()));
+  ASSERT_EQ(a.findings.size(), b.findings.size());
+  for (std::size_t i = 0; i < a.findings.size(); ++i) {
+    EXPECT_EQ(a.findings[i].kind, b.findings[i].kind);
+    EXPECT_EQ(a.findings[i].date, b.findings[i].date);
+    EXPECT_EQ(a.findings[i].line, b.findings[i].line);
+  }
+}
+
+// A night too warm for this Earth, a missing one, an unequal repetition, a hole, a night above its
+// day.
+constexpr std::string_view doubtful = "date,tmin_c,tmax_c\n"
+                                      "2026-01-01,10,20\n"
+                                      "2026-01-02,99,20\n"
+                                      "2026-01-03,,21\n"
+                                      "2026-01-04,11,22\n"
+                                      "2026-01-04,12,23\n"
+                                      "2026-01-08,30,20\n"
+                                      "2026-01-09,10,20\n";
+
+// The header and the rows up to a day; ISO dates sort as text.
+std::string cut_text(std::string_view text, std::string_view last_day) {
+  std::string kept;
+  while (!text.empty()) {
+    const std::string_view line = text.substr(0, text.find('\n') + 1);
+    if (line.starts_with("date") || line.substr(0, 10) <= last_day) {
+      kept += line;
+    }
+    text.remove_prefix(line.size());
+  }
+  return kept;
+}
+
+TEST(AsOf, TheNightOfTodayCounts) {
+  const auto garden = load(support::station_text("2026-01-01", 30));
+  EXPECT_EQ(as_of(garden, day("2026-01-05")).station.last(), day("2026-01-05"));
+  EXPECT_EQ(as_of(garden, day("2026-01-05")).today, day("2026-01-05"));
+  EXPECT_EQ(as_of(garden, day("2027-01-01")).station.last(), day("2026-01-30"));
+}
+
+TEST(AsOf, CuttingTheFileAtTodayChangesNothing) {
+  const GardenFolder whole = load(doubtful);
+  for (int i = 0; i < 12; ++i) {
+    const Date today = day("2026-01-01") + Days{i};
+    const GardenFolder cut = load(cut_text(doubtful, format_iso_date(today)));
+    SCOPED_TRACE(format_iso_date(today));
+    expect_equal(as_of(whole, today), as_of(cut, today));
+  }
+}
+
+TEST(AsOf, DaysWithoutReadingsBeforeTodayAreNoPartOfTheSeries) {
+  EXPECT_EQ(as_of(load(doubtful), day("2026-01-03")).station.last(), day("2026-01-03"));
+  EXPECT_EQ(as_of(load(doubtful), day("2026-01-07")).station.last(), day("2026-01-03"));
+}
+
+TEST(AsOf, FindingsAfterTodayAreNotKnownYet) {
+  const GardenFolder garden = load(doubtful);
+  for (const auto& [today, findings] : {std::pair{"2026-01-01", 0U},
+                                        {"2026-01-02", 1U},
+                                        {"2026-01-04", 3U},
+                                        {"2026-01-07", 3U},
+                                        {"2026-01-08", 4U}}) {
+    EXPECT_EQ(as_of(garden, day(today)).findings.size(), findings) << today;
+  }
+}
+
+TEST(AsOf, ReadingsAreScreened) {
+  const auto garden = as_of(load(doubtful), day("2026-01-03"));
+  EXPECT_TRUE(std::isnan(garden.station.night_c()[1]));
+  EXPECT_EQ(garden.findings.at(0).kind, climate::FindingKind::impossible);
+}
+
+TEST(AsOf, ADayBeforeAllReadingsIsRefused) {
+  const auto garden = load(support::station_text("2026-01-01", 30));
+  EXPECT_EQ(support::fault<InputError>([&] { return as_of(garden, day("2025-12-31")); }),
+            "readings/station.csv: no usable night up to today, 2025-12-31; expected a day from "
+            "2026-01-01 on; check --today and the dates of the readings");
+}
+
+Packet packet_as_of(std::string_view row, std::string_view today) {
+  const auto garden =
+      load(support::station_text("2026-01-01", 30),
+           "packet,taxon,seeds,harvested,tested\nb1,Bulbine annua,40," + std::string(row) + "\n");
+  return as_of(garden, day(today)).packets.at(0);
+}
+
+TEST(AsOf, AHarvestAfterTodayIsAProblemAndTheSeedIsFresh) {
+  const auto folder = load(support::station_text("2026-01-01", 30),
+                           "packet,taxon,seeds,harvested\nb1,Bulbine annua,40,2026-02\n");
+  const auto garden = as_of(folder, day("2026-01-20"));
+  EXPECT_EQ(garden.packets.at(0).harvested->first, day("2026-01-20"));
+  EXPECT_EQ(garden.packets.at(0).harvested->last, day("2026-01-20"));
+  EXPECT_EQ(to_text(garden.problems.back()),
+            "packets.csv:2: b1 is harvested 2026-02-01, after today; expected a day up to today; "
+            "correct it; the seed counts as fresh");
+}
+
+TEST(AsOf, AHarvestThisYearEndsToday) {
+  EXPECT_EQ(packet_as_of("2026,", "2026-01-20").harvested->first, day("2026-01-01"));
+  EXPECT_EQ(packet_as_of("2026,", "2026-01-20").harvested->last, day("2026-01-20"));
+}
+
+TEST(AsOf, ATestAfterTodayIsNotKnownYet) {
+  EXPECT_TRUE(packet_as_of("2025,14/20 2026-01-20", "2026-01-20").tested);
+  EXPECT_FALSE(packet_as_of("2025,14/20 2026-01-21", "2026-01-20").tested);
+}
+
+} // namespace
+} // namespace nightsow::planner

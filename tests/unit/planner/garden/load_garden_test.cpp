@@ -1,0 +1,162 @@
+#include "planner/garden/load_garden.hpp"
+
+#include "tests/support/garden_text.hpp"
+
+#include <gtest/gtest.h>
+
+namespace nightsow::planner {
+namespace {
+
+using support::TemporaryFolder;
+using support::write_garden;
+
+std::string fault_of(const TemporaryFolder& folder) {
+  return support::fault<ProblemError>([&] { return load_garden(folder.path()); });
+}
+
+std::vector<std::string> problems_of(const TemporaryFolder& folder) {
+  return support::texts(load_garden(folder.path()).problems);
+}
+
+bool has_problem(const TemporaryFolder& folder, const std::string& beginning) {
+  for (const std::string& text : problems_of(folder)) {
+    if (text.starts_with(beginning)) {
+      return true;
+    }
+  }
+  return false;
+}
+
+TEST(LoadGarden, AFolderBecomesAGarden) {
+  const TemporaryFolder folder;
+  write_garden(folder);
+  const GardenFolder garden = load_garden(folder.path());
+  EXPECT_EQ(garden.station.series.size(), 90U);
+  EXPECT_EQ(garden.packets.at(0).id, "b1");
+  EXPECT_EQ(garden.files.at(0).file, "readings/station.csv");
+  EXPECT_TRUE(garden.files.at(0).used);
+  EXPECT_TRUE(garden.catalogue->rule_for("Bulbine annua").found);
+}
+
+TEST(LoadGarden, AFolderWithoutGardenIsWrongUse) {
+  const TemporaryFolder folder;
+  EXPECT_THROW(static_cast<void>(load_garden(folder.path())), UsageError);
+  EXPECT_EQ(fault_of(folder),
+            folder.path().string() +
+                ": there is no garden.json here; expected the folder of a garden; "
+                "make one with `nightsow start DIR`, or name another with --garden");
+}
+
+TEST(LoadGarden, ReadingsThatAreNotThereAreBadInput) {
+  const TemporaryFolder folder;
+  folder.write("garden.json", support::smallest_garden);
+  EXPECT_THROW(static_cast<void>(load_garden(folder.path())), InputError);
+  EXPECT_NE(fault_of(folder).find("the file that garden.json names"), std::string::npos);
+}
+
+TEST(LoadGarden, AGardenWithoutPacketsIsANote) {
+  const TemporaryFolder folder;
+  write_garden(folder);
+  std::filesystem::remove(folder.path() / "packets.csv");
+  EXPECT_TRUE(load_garden(folder.path()).packets.empty());
+  EXPECT_TRUE(has_problem(folder, "packets.csv: the garden has no packets.csv"));
+}
+
+TEST(LoadGarden, BenchesOfPacketsAreThoseOfTheGarden) {
+  const TemporaryFolder folder;
+  write_garden(folder);
+  folder.write("packets.csv", "packet,taxon,seeds,received,bench\nb1,Bulbine annua,40,2025,shed\n");
+  EXPECT_TRUE(has_problem(folder, "packets.csv:2:26: the garden has no bench \"shed\""));
+}
+
+TEST(LoadGarden, FilesAreJoinedInTheOrderOfTheGarden) {
+  const TemporaryFolder folder;
+  write_garden(folder, R"({"latitude": -33, "longitude": 19, "readings": [
+      {"file": "readings/b.csv"}, {"file": "readings/a.csv"}]})");
+  folder.write("readings/a.csv", "date,tmin_c,tmax_c\n2026-01-01,5,15\n2026-01-02,6,16\n");
+  folder.write("readings/b.csv", "date,tmin_c,tmax_c\n2026-01-01,7,17\n");
+  const auto station = load_garden(folder.path()).station;
+  EXPECT_EQ(station.series.night_c()[0], 7.0F);
+  EXPECT_EQ(station.series.night_c()[1], 6.0F);
+}
+
+TEST(LoadGarden, FiveFaultyRowsOfAFileAreShownAndTheRestCounted) {
+  const TemporaryFolder folder;
+  std::string text = support::station_text("2025-12-01", 90);
+  for (int i = 1; i <= 7; ++i) {
+    text += "2026-03-0" + std::to_string(i) + ",cold,20\n";
+  }
+  write_garden(folder, support::smallest_garden, text);
+  const auto problems = problems_of(folder);
+  ASSERT_EQ(problems.size(), 6U);
+  EXPECT_TRUE(problems[4].starts_with("readings/station.csv:96:")) << problems[4];
+  EXPECT_EQ(problems[5],
+            "readings/station.csv: 7 of 97 rows are faulty; the first 5 faults are listed");
+}
+
+TEST(LoadGarden, AStationOfTheOtherHemisphereIsAWarning) {
+  const TemporaryFolder folder;
+  write_garden(folder,
+               support::smallest_garden,
+               "STATION,DATE,LATITUDE,LONGITUDE,ELEVATION,NAME,TMIN,TMAX\n"
+               "XX000000001,2026-01-01,33.0,19.0,20.0,INVENTED,100,200\n");
+  EXPECT_TRUE(
+      has_problem(folder,
+                  "readings/station.csv: this station lies at latitude 33, the garden at -33; "
+                  "expected a station within 2 degrees"));
+}
+
+TEST(LoadGarden, LoggersAndForecastsAreSetAsideWithOneWarningEach) {
+  const TemporaryFolder folder;
+  write_garden(folder, R"({"latitude": -33, "longitude": 19, "readings": [
+      {"file": "readings/station.csv"}, {"file": "logger.csv", "bench": "open bench"},
+      {"file": "forecast.json", "kind": "forecast"}]})");
+  folder.write("logger.csv", "date,tmin_c,tmax_c\n2027-01-01,1,2\n");
+  folder.write("forecast.json", "{}");
+  const GardenFolder garden = load_garden(folder.path());
+  EXPECT_EQ(garden.station.series.size(), 90U);
+  EXPECT_FALSE(garden.files.at(1).used);
+  const auto problems = support::texts(garden.problems);
+  ASSERT_EQ(problems.size(), 2U);
+  EXPECT_EQ(problems[0],
+            "logger.csv: loggers of benches are not used yet; the station's air, with "
+            "the offsets written for the bench, is used");
+  EXPECT_TRUE(problems[1].starts_with("forecast.json: forecasts are not used yet")) << problems[1];
+}
+
+TEST(LoadGarden, ALoggerAloneIsNoStation) {
+  const TemporaryFolder folder;
+  write_garden(folder, R"({"latitude": -33, "longitude": 19, "readings": [
+      {"file": "readings/station.csv", "bench": "open bench"}]})");
+  EXPECT_TRUE(fault_of(folder).starts_with("garden.json: no entry of readings is of the station "
+                                           "itself; expected daily minima and maxima "
+                                           "of one year at least"));
+}
+
+TEST(LoadGarden, MonthlyNormalsAloneAreNotEnoughYet) {
+  const TemporaryFolder folder;
+  write_garden(folder, R"({"latitude": 1, "longitude": 1, "monthly_normals": {
+      "night_c": [1,1,1,1,1,1,1,1,1,1,1,1], "day_c": [1,1,1,1,1,1,1,1,1,1,1,1]}})");
+  EXPECT_TRUE(fault_of(folder).starts_with("garden.json: monthly_normals alone cannot be used yet; "
+                                           "expected daily minima and maxima of one "
+                                           "year at least"));
+}
+
+TEST(LoadGarden, ReadingsOfDaysOnlyGiveNoNight) {
+  const TemporaryFolder folder;
+  write_garden(
+      folder, support::smallest_garden, "date,tmin_c,tmax_c\n2026-01-01,,20\n2026-01-02,,21\n");
+  EXPECT_TRUE(
+      fault_of(folder).starts_with("garden.json: the readings give not one night; expected "));
+}
+
+TEST(LoadGarden, RulesOfOnesOwnAreSaidNotToBeRead) {
+  const TemporaryFolder folder;
+  write_garden(folder);
+  folder.write("rules/mine.json", "{}");
+  EXPECT_EQ(problems_of(folder).back(),
+            "rules/: rules of your own are not read yet; the built-in rules are used");
+}
+
+} // namespace
+} // namespace nightsow::planner

@@ -1,0 +1,75 @@
+#include "planner/model/readings_guard.hpp"
+
+#include "tests/support/invented_bench.hpp"
+
+#include <gtest/gtest.h>
+
+#include <vector>
+
+namespace nightsow::planner {
+namespace {
+
+ReadingsGuard guard_with_readings_old(int days) {
+  return readings_guard(support::garden_of({.readings_end_before_today = days}));
+}
+
+ReadingsGuard guard_with_finding(int days_before_today, climate::Verdict verdict) {
+  LoadedGarden garden = support::garden_of({});
+  climate::Finding finding;
+  finding.verdict = verdict;
+  finding.date = garden.today - Days{days_before_today};
+  garden.findings.push_back(finding);
+  return readings_guard(garden);
+}
+
+TEST(ReadingsGuard, ReadingsAreStaleFromTheEleventhDayOn) {
+  EXPECT_FALSE(guard_with_readings_old(0).stale);
+  EXPECT_FALSE(guard_with_readings_old(10).stale);
+  EXPECT_TRUE(guard_with_readings_old(11).stale);
+  EXPECT_EQ(guard_with_readings_old(11).days_old, 11);
+}
+
+TEST(ReadingsGuard, AFindingCountsAmongTheLastTwentyOneNights) {
+  // Today's night is the first of them.
+  EXPECT_EQ(guard_with_finding(20, climate::Verdict::ignored).suspect, 1);
+  EXPECT_EQ(guard_with_finding(21, climate::Verdict::ignored).suspect, 0);
+}
+
+TEST(ReadingsGuard, AFindingThatWasUsedAllTheSameDoesNotCount) {
+  EXPECT_EQ(guard_with_finding(3, climate::Verdict::used).suspect, 0);
+}
+
+TEST(ReadingsGuard, ReadingsWithoutANightAreStale) {
+  LoadedGarden garden = support::garden_of({});
+  garden.station = climate::DailySeries{garden.today - Days{2}, 3};
+  EXPECT_TRUE(readings_guard(garden).stale);
+  EXPECT_FALSE(readings_guard(garden).last);
+}
+
+TEST(ReadingsGuard, ReadingsEndWithTheirLastNightEvenWhereDaysGoOn) {
+  LoadedGarden garden = support::garden_of({});
+  garden.station.set_night(garden.station.size() - 1, climate::missing_c);
+  EXPECT_EQ(readings_guard(garden).days_old, 1);
+}
+
+BenchClimate with_last_days(const std::vector<float>& last_c) {
+  LoadedGarden garden = support::garden_of({});
+  for (std::size_t i = 0; i < last_c.size(); ++i) {
+    garden.station.set_day(garden.station.size() - last_c.size() + i, last_c[i]);
+  }
+  return support::bench_of(garden).climate;
+}
+
+TEST(RecentDays, AreTheLastSeven) {
+  const BenchClimate climate = with_last_days({90, 30, 30, 30, 30, 30, 30, 37});
+  EXPECT_NEAR(*recent_day_mean_c(climate), 31.0, 1e-5);
+}
+
+TEST(RecentDays, AreToldWhenFourOfThemAreThereAndNotWithThree) {
+  const float none = climate::missing_c;
+  EXPECT_NEAR(*recent_day_mean_c(with_last_days({none, none, none, 30, 30, 30, 34})), 31.0, 1e-5);
+  EXPECT_FALSE(recent_day_mean_c(with_last_days({none, none, none, none, 30, 30, 34})));
+}
+
+} // namespace
+} // namespace nightsow::planner

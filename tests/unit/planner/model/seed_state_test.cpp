@@ -1,0 +1,126 @@
+#include "planner/model/seed_state.hpp"
+
+#include "species-rules/viability.hpp"
+#include "tests/support/garden_text.hpp"
+#include "tests/support/invented_garden.hpp"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+namespace nightsow::planner {
+namespace {
+
+using nightsow::support::day;
+using species_rules::Estimate;
+
+const Date today = day("2026-11-15");
+constexpr double days_a_year = 365.25;
+
+/// Seed that lives two years at room temperature and ripens in 80 days of it.
+species_rules::Rule two_years() {
+  species_rules::Rule rule;
+  rule.seed.half_life_years = Estimate{2.0, 1.0, 4.0, {}};
+  rule.seed.after_ripening_c_d = Estimate{1200.0, 700.0, 2200.0, {}};
+  return rule;
+}
+
+SeedState state_of(const std::string& packet) {
+  return seed_state(support::packet_from(packet, today), two_years(), today);
+}
+
+SeedState harvested(int days_ago, const std::string& more = "") {
+  return state_of("Bulbine, 40 seeds, harvested " + std::to_string(days_ago) + " days ago" + more);
+}
+
+TEST(SeedState, IsAsOldAsTheMiddleOfItsHarvest) {
+  EXPECT_NEAR(*state_of("Bulbine, harvested 2025-11").age_years, 1.0, 0.003);
+  EXPECT_NEAR(*state_of("Bulbine, harvested 2025").age_years, 1.37, 0.01);
+}
+
+TEST(SeedState, IsTakenAsFreshAndNeverFadingWhereTheAgeIsNotKnown) {
+  const SeedState state = state_of("Bulbine, 40 seeds");
+  EXPECT_FALSE(state.age_years);
+  EXPECT_EQ(state.alive, 0.95);
+  EXPECT_FALSE(state.fading());
+}
+
+TEST(SeedState, IsHalfAliveAfterItsHalfLifeOnTheShelf) {
+  EXPECT_NEAR(harvested(0).alive, 0.95, 0.0005);
+  EXPECT_NEAR(harvested(730).alive, 0.5, 0.001);
+  EXPECT_NEAR(harvested(365).alive_next_year, 0.5, 0.001);
+}
+
+TEST(SeedState, AgesInEachStoreAtItsOwnPace) {
+  const SeedState state = harvested(400, ", stored shelf 25C to 2026-05-09; fridge");
+  // 210 days on the shelf to 9 May, then 190 in the fridge.
+  const double years = 210 / days_a_year * species_rules::ageing_factor(25.0) +
+                       190 / days_a_year * species_rules::ageing_factor(5.0);
+  EXPECT_NEAR(state.alive, species_rules::share_alive(2.0, years), 1e-9);
+}
+
+TEST(SeedState, CountsNoStoreFromBeforeTheHarvest) {
+  const SeedState late = harvested(100, ", stored indoors 30C to 2026-01-01; shelf");
+  EXPECT_NEAR(late.alive, harvested(100, ", stored shelf").alive, 1e-12);
+}
+
+TEST(SeedState, StaysInTheLastStoreThatIsWritten) {
+  const SeedState state = harvested(400, ", stored freezer to 2026-01-01");
+  EXPECT_NEAR(state.alive, harvested(400, ", stored freezer").alive, 1e-12);
+}
+
+TEST(SeedState, FadesFromThreeInFiveAliveOn) {
+  // 0.6 of it is alive after 617.995 days: probit 0.2533 of 1.645, two years.
+  EXPECT_FALSE(harvested(617).fading());
+  EXPECT_TRUE(harvested(618).fading());
+}
+
+TEST(SeedState, LosesByWaitingWhatDiesOfTheLivingSeedWithinAYear) {
+  const SeedState state = harvested(365);
+  EXPECT_NEAR(state.lost_by_waiting(), 1.0 - state.alive_next_year / state.alive, 1e-12);
+  EXPECT_GT(state.lost_by_waiting(), harvested(365, ", stored fridge").lost_by_waiting());
+}
+
+TEST(SeedState, KnowsTheShareAliveFromTheShortestLifeToTheLongest) {
+  const SeedState state = state_of("Bulbine, harvested 2025-06");
+  EXPECT_LT(state.alive_low, state.alive);
+  EXPECT_GT(state.alive_high, state.alive);
+  EXPECT_NEAR(harvested(365).alive_low, 0.5, 0.001); // in a year, if it lives one only
+}
+
+TEST(SeedState, IsRipeOnTheDayItsWarmDryStorageIsEnough) {
+  // 15 °C over the base of 5 a day: 1200 °C d in 80 days.
+  EXPECT_FALSE(harvested(79).ripe);
+  EXPECT_TRUE(harvested(80).ripe);
+  EXPECT_FALSE(harvested(80).ripe_on);
+  EXPECT_EQ(harvested(30).ripe_on, today + Days{50});
+  EXPECT_EQ(harvested(79).ripe_on, today + Days{1});
+}
+
+TEST(SeedState, NeverRipensInTheFridge) {
+  const SeedState state = harvested(400, ", stored fridge");
+  EXPECT_FALSE(state.ripe);
+  EXPECT_FALSE(state.ripe_on);
+}
+
+TEST(SeedState, KeepsTheRipenessOfAnEarlierWarmStore) {
+  EXPECT_TRUE(harvested(400, ", stored shelf to 2026-01-09; fridge").ripe);  // 90 days of shelf
+  EXPECT_FALSE(harvested(400, ", stored shelf to 2025-12-20; fridge").ripe); // 70
+}
+
+TEST(SeedState, IsRipeWhenItsRuleAsksForNoStorage) {
+  species_rules::Rule rule = two_years();
+  rule.seed.after_ripening_c_d.reset();
+  const Packet packet = support::packet_from("Aloe, harvested 0 days ago", today);
+  EXPECT_TRUE(seed_state(packet, rule, today).ripe);
+}
+
+TEST(SeedState, TakesAHarvestAfterTodayAsFresh) {
+  const SeedState state = state_of("Bulbine, harvested 2027-03");
+  EXPECT_EQ(state.age_years, 0.0);
+  EXPECT_NEAR(state.alive, 0.95, 0.0005);
+  EXPECT_EQ(state.ripe_on, today + Days{80});
+}
+
+} // namespace
+} // namespace nightsow::planner

@@ -1,0 +1,147 @@
+#include "species-rules/check_rules.hpp"
+
+#include "tests/unit/species-rules/rule_texts.hpp"
+
+#include <gtest/gtest.h>
+
+namespace nightsow::species_rules {
+namespace {
+
+using rule_texts::family_defaults;
+using rule_texts::family_text;
+using rule_texts::read;
+using rule_texts::texts_of;
+
+std::vector<std::string> name_faults(const std::vector<std::string>& files) {
+  std::vector<FamilyFile> read_files;
+  for (const std::string& file : files) {
+    read_files.push_back(read(file));
+    EXPECT_TRUE(read_files.back().faults.empty());
+  }
+  return texts_of(check_names(read_files));
+}
+
+std::vector<std::string> rule_faults(std::string_view genera, const std::string& family_rule) {
+  return texts_of(check_rules(read(family_text(genera, "Testaceae", family_rule))));
+}
+
+// The family's defaults without one field.
+std::string defaults_without(const std::string& key) {
+  std::string rule = family_defaults();
+  const std::size_t begin = rule.find('"' + key + '"');
+  const std::size_t end = rule.find("}, ", begin) + 3;
+  return rule.erase(begin, end - begin);
+}
+
+std::string number(const std::string& key, const std::string& value) {
+  return '"' + key + R"(": {"value": )" + value + R"(, "low": )" + value + R"(, "high": )" + value +
+         R"(, "evidence": "memory"})";
+}
+
+TEST(CheckRules, AFamilyWithEveryDefaultIsSound) {
+  EXPECT_TRUE(rule_faults(R"({"genus": "Aloe"})", family_defaults()).empty());
+}
+
+TEST(CheckRules, AMissingFamilyDefaultIsToldAtTheFamilysRule) {
+  EXPECT_EQ(rule_faults("", defaults_without("half_life_years")),
+            std::vector<std::string>{"Testaceae.json:1:38: Testaceae gives no half_life_years; "
+                                     "expected a default in every family, so that no entry has to "
+                                     "guess; add \"half_life_years\" to the family's rule"});
+}
+
+TEST(CheckRules, ACoolStarterNeedsANightLimitFromSomewhere) {
+  const std::string family = defaults_without("night_limit_c");
+  EXPECT_EQ(rule_faults(R"({"genus": "Aloe"})", family),
+            std::vector<std::string>{"Testaceae.json:3:1: Aloe starts in the cool but has no night "
+                                     "limit; expected a night limit, here or in the family"});
+  EXPECT_TRUE(
+      rule_faults(R"({"genus": "Aloe", "rule": {)" + number("night_limit_c", "14") + "}}", family)
+          .empty());
+}
+
+TEST(CheckRules, AHotStarterNeedsAWarmNight) {
+  const auto faults = rule_faults(R"({"genus": "Aloe", "species": [{"species": "vera", "rule":
+                      {"start": {"value": "hot", "evidence": "memory"}}}]})",
+                                  defaults_without("warm_night_c"));
+  EXPECT_EQ(faults.size(), 1U);
+  EXPECT_NE(faults.at(0).find("Aloe vera starts in the heat"), std::string::npos);
+}
+
+TEST(CheckRules, MoreNightsCannotBeWantedThanCounted) {
+  const auto faults = rule_faults(R"({"genus": "Aloe", "rule": {)" + number("gate_nights", "5") +
+                                      ", " + number("gate_of", "4") + "}}",
+                                  family_defaults());
+  EXPECT_EQ(faults.size(), 1U);
+}
+
+TEST(CheckRules, LooksFollowEachOther) {
+  const auto faults = rule_faults(
+      R"({"genus": "Aloe", "rule": {)" + number("first_look_days", "30") + "}}", family_defaults());
+  EXPECT_EQ(faults.size(), 1U);
+  EXPECT_NE(faults.at(0).find("looks out of order"), std::string::npos);
+}
+
+TEST(CheckNames, DifferentNamesAreSound) {
+  EXPECT_TRUE(name_faults({family_text(R"({"genus": "Aloe", "synonyms": ["Oldaloe"]})"),
+                           family_text(R"({"genus": "Oxalis"})", "Oxaceae")})
+                  .empty());
+}
+
+TEST(CheckNames, AGenusThatStandsTwiceIsToldAtTheSecondPlace) {
+  EXPECT_EQ(name_faults({family_text("{\"genus\": \"Aloe\"},\n{\"genus\": \"Aloe\"}")}),
+            std::vector<std::string>{"Testaceae.json:4:1: Aloe stands here, and as an entry of its "
+                                     "own; expected each name once"});
+}
+
+TEST(CheckNames, AFamilyOrASpeciesMayNotStandTwiceEither) {
+  EXPECT_EQ(name_faults({family_text(""), family_text("")}).size(), 1U);
+  EXPECT_EQ(name_faults({family_text(R"({"genus": "Aloe", "species": [{"species": "vera"},
+                                         {"species": "vera"}]})")})
+                .size(),
+            1U);
+}
+
+TEST(CheckNames, ASynonymMayNotBeAGenusOfItsOwn) {
+  EXPECT_EQ(name_faults({family_text(R"({"genus": "Aloe", "synonyms": ["Oxalis"]},
+                                        {"genus": "Oxalis"})")}),
+            std::vector<std::string>{"Testaceae.json:3:32: Oxalis is called a synonym of Aloe, and "
+                                     "is an entry of its own; expected each name once"});
+}
+
+TEST(CheckNames, SynonymsThatGoInACircleAreTold) {
+  EXPECT_EQ(name_faults({family_text(R"({"genus": "Aloe", "synonyms": ["Oxalis"]},
+                                        {"genus": "Oxalis", "synonyms": ["Aloe"]})")})
+                .size(),
+            2U);
+  EXPECT_EQ(name_faults({family_text(R"({"genus": "Aloe", "species": [
+              {"species": "vera", "synonyms": ["Aloe ferox"]},
+              {"species": "ferox", "synonyms": ["Aloe vera"]}]})")})
+                .size(),
+            2U);
+}
+
+TEST(CheckNames, ASynonymMayNotBelongToTwo) {
+  EXPECT_EQ(name_faults({family_text(R"({"genus": "Aloe", "synonyms": ["Old"]},
+                                        {"genus": "Oxalis", "synonyms": ["Old"]})")})
+                .size(),
+            1U);
+}
+
+TEST(CheckNames, AGroupIsPlacedInAnAcceptedGenus) {
+  const std::string_view group = R"({"genus": "Sceletium", "accepted_genus": "Mesembryanthemum"})";
+  EXPECT_EQ(name_faults({family_text(group)}).size(), 1U);
+  EXPECT_TRUE(name_faults({family_text(std::string{group} + R"(, {"genus": "Mesembryanthemum"})")})
+                  .empty());
+}
+
+TEST(CheckNames, AGroupAndItsGenusMayNotBothListASpecies) {
+  EXPECT_EQ(name_faults({family_text(
+                            R"({"genus": "Mesembryanthemum", "species": [{"species": "tortuosum"}]},
+                   {"genus": "Sceletium", "accepted_genus": "Mesembryanthemum",
+                    "species": [{"species": "tortuosum"}]})")})
+                .size(),
+            1U);
+}
+
+} // namespace
+} // namespace nightsow::species_rules

@@ -1,0 +1,81 @@
+#include "species-rules/inherit.hpp"
+
+#include "species-rules/rule_fields.hpp"
+
+#include <gtest/gtest.h>
+
+namespace nightsow::species_rules {
+namespace {
+
+Estimate about(double value, Origin origin) {
+  return {value, value - 1, value + 1, {Evidence::memory, {}, origin}};
+}
+
+Remark remark(std::string text, Origin origin) {
+  return {std::move(text), {Evidence::memory, {}, origin}};
+}
+
+TEST(Inherit, AFieldOfTheChildReplacesThatOfTheParent) {
+  Rule family;
+  Rule genus;
+  family.gate.night_limit_c = about(14, Origin::family);
+  genus.gate.night_limit_c = about(17, Origin::genus);
+  EXPECT_EQ(inherit(family, genus).gate.night_limit_c, about(17, Origin::genus));
+}
+
+TEST(Inherit, WhatTheChildDoesNotGiveStaysWithItsOrigin) {
+  Rule family;
+  family.seed.half_life_years = about(10, Origin::family);
+  family.gate.start = Choice<Start>{Start::hot, {Evidence::memory, {}, Origin::family}};
+  const Rule rule = inherit(family, Rule{});
+  EXPECT_EQ(rule.seed.half_life_years, about(10, Origin::family));
+  EXPECT_EQ(rule.gate.start, family.gate.start);
+}
+
+TEST(Inherit, TheRangeGoesWithItsValue) {
+  Rule family;
+  Rule genus;
+  family.seed.half_life_years = Estimate{10, 2, 20, {}};
+  genus.seed.half_life_years = Estimate{3, 2.5, 3.5, {}};
+  EXPECT_EQ(inherit(family, genus).seed.half_life_years->high, 3.5);
+}
+
+TEST(Inherit, RemarksAddUpFromFamilyToSpecies) {
+  Rule family;
+  Rule genus;
+  family.notes = {remark("of all", Origin::family)};
+  genus.notes = {remark("of some", Origin::genus)};
+  genus.cautions = {remark("spines", Origin::genus)};
+  const Rule rule = inherit(family, genus);
+  EXPECT_EQ(rule.notes,
+            (std::vector{remark("of all", Origin::family), remark("of some", Origin::genus)}));
+  EXPECT_EQ(rule.cautions.size(), 1U);
+}
+
+TEST(Inherit, EveryFieldOfTheTableIsHandedDown) {
+  Rule full;
+  for_each_field(full, [](const Field& /*field*/, auto& member) {
+    if constexpr (requires { member.emplace(); }) {
+      member.emplace();
+    }
+  });
+  const Rule inherited = inherit(full, Rule{});
+  for_each_field(inherited, [](const Field& field, const auto& member) {
+    if constexpr (requires { member.has_value(); }) {
+      EXPECT_TRUE(member.has_value()) << field.key;
+    }
+  });
+}
+
+TEST(GivesAnything, AnEmptyRuleGivesNothingAndASingleNoteIsSomething) {
+  Rule rule;
+  EXPECT_FALSE(gives_anything(rule));
+  rule.notes = {remark("slow", Origin::species)};
+  EXPECT_TRUE(gives_anything(rule));
+  Rule word;
+  word.sowing.cover = Choice<Cover>{};
+  EXPECT_TRUE(gives_anything(word));
+}
+
+} // namespace
+} // namespace nightsow::species_rules
