@@ -42,8 +42,8 @@ struct WordDay {
 
 struct NightWords {
   WordDay stirs;   ///< N of the last M nights at or under the limit, first met
-  WordDay holds;   ///< see hold_level_c; the earliest day to act on
-  WordDay settles; ///< from stirs on, seen backwards: at most 2 of the next 14 nights are warm
+  WordDay holds;   ///< see hold_level; the earliest day to act on
+  WordDay settles; ///< from stirs on: at most 2 of the 14 nights that follow are warm
   bool day_limit_left_out = false; ///< too few maxima for the day term somewhere before `holds`
 };
 
@@ -80,7 +80,7 @@ struct HoldLevel {
 /// after it). Windows with a missing night are passed over.
 [[nodiscard]] bool relapses(std::span<const float> night_c, const NightLimit& limit, int after);
 
-/// How many of the last `limit.of` nights up to and including index `last` lie at or under the
+/// How many of the last `of` nights up to and including index `last` lie at or under the
 /// limit, and how many are missing.
 struct NightCount {
   int cool = 0;

@@ -135,9 +135,11 @@ DateSpread date_spread(Date first, std::vector<std::optional<int>> days) {
 DateSpread outlook_mild_days(const Outlook& outlook,
                              std::optional<Celsius> day_limit,
                              int first_allowed) {
+  const auto searched = static_cast<std::size_t>(std::min(outlook.days, nights_searched));
   std::vector<std::optional<int>> mild;
   for (int member = 0; member < outlook.members; ++member) {
-    mild.push_back(first_mild_day(outlook.day_of(member), day_limit, first_allowed));
+    mild.push_back(
+        first_mild_day(outlook.day_of(member).first(searched), day_limit, first_allowed));
   }
   return date_spread(outlook.first, std::move(mild));
 }

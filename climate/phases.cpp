@@ -104,7 +104,6 @@ PhasesOrReason find_phases(const SmoothCurve& night, int target_year) {
                          ring.day(coldest),
                          ring.day(warming),
                          ring.day(hot_begins),
-                         ring.day(limb + ring.size() - 1),
                          Celsius{high_c},
                          Celsius{low_c}};
   return result;

@@ -41,7 +41,7 @@ struct ColumnName {
 /// The words of a name in lower case, accents taken off: "TempMax (°C)" gives temp, max, c.
 [[nodiscard]] std::vector<std::string> words_of(std::string_view name);
 
-/// "the date", "daily minima", … for people; "not understood" for `other`.
+/// "the date", "daily minima", ... for people; "not understood" for `other`.
 [[nodiscard]] std::string_view meaning_name(ColumnMeaning meaning);
 
 } // namespace nightsow::climate

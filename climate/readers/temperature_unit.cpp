@@ -164,7 +164,7 @@ std::optional<TemperatureUnit> unit_by_values(const ValueSpread& spread) {
 std::string describe(const ValueSpread& spread) {
   const auto figure = [](float value) {
     std::array<char, 32> text{};
-    const auto end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
+    auto* const end = std::to_chars(text.data(), text.data() + text.size(), value).ptr;
     return std::string(text.data(), end);
   };
   return "values from " + figure(spread.lowest) + " to " + figure(spread.highest);

@@ -35,7 +35,7 @@ struct FindingLine {
   std::optional<double> other_c;
 };
 
-/// Plain means of what was read, and of the last thirty years of it.
+/// Plain means of what was read, and the fitted year beside them.
 struct MonthLine {
   int month = 0; ///< 1 = January
   std::optional<double> night_c;

@@ -47,6 +47,7 @@ std::vector<FindingCount> counts_of(const std::vector<Finding>& findings) {
     (finding.verdict == climate::Verdict::used ? count.used : count.ignored) += 1;
   }
   std::vector<FindingCount> list;
+  list.reserve(counts.size());
   for (const auto& [kind, count] : counts) {
     list.push_back(count);
   }
@@ -73,6 +74,7 @@ std::vector<FindingLine> finding_lines(std::vector<Finding> findings, bool all) 
     return std::isnan(value_c) ? std::nullopt : std::optional{rounded_tenth(value_c)};
   };
   std::vector<FindingLine> lines;
+  lines.reserve(findings.size());
   for (const Finding& finding : findings) {
     lines.push_back({kind_name(finding.kind),
                      finding.verdict == climate::Verdict::used ? "used" : "ignored",
@@ -184,9 +186,9 @@ std::optional<TrendLine> trend_line(const climate::SmoothCurve& night) {
 
 ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& request) {
   const StationClimate station = station_climate(garden);
-  const int usable = usable_seasons(station);
   const std::optional<climate::Season> season =
       chosen_season(station, garden.today, request.season);
+  const int usable = usable_seasons(station, season);
   ClimateAnswer answer;
   answer.garden = garden_head(garden.garden);
   answer.today = garden.today;

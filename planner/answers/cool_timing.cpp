@@ -70,6 +70,10 @@ void set_latest_day(const LineInput& input,
       days,
       static_cast<int>(std::lround(value_or(seedling.main_look_days, usual_main_look_days))),
       season.limb_begins);
+  if (!timing.water.no_later_than && input.garden.today >= season.coldest) {
+    // Too short a season even from its first day: at least none of its second half.
+    timing.water.no_later_than = season.coldest - Days{1};
+  }
   timing.passed = timing.water.no_later_than && *timing.water.no_later_than < input.garden.today;
   const ReasonCode code =
       timing.water.no_later_than ? ReasonCode::growth_before_rest : ReasonCode::season_too_short;
@@ -78,18 +82,41 @@ void set_latest_day(const LineInput& input,
   if (!rest.reached) {
     timing.reasons.push_back({ReasonCode::no_rest_by_heat, {}});
   }
+  const std::optional<Date>& expected = timing.water.expected.p50;
+  if (timing.water.no_later_than && expected && *expected > *timing.water.no_later_than) {
+    timing.risks.push_back(
+        {ReasonCode::season_too_short,
+         {{"days", static_cast<int>(std::lround(days))}, {"rest", rest.begins}}});
+  }
 }
 
-// Half of the seed must be ripe before it is wetted; wet seed ripens no further.
+Reason not_ripe_reason(const SeedState& seed) {
+  Reason reason{ReasonCode::seed_not_ripe, {}};
+  if (seed.ripe_on) {
+    reason.values.push_back({"ripe_on", *seed.ripe_on});
+  }
+  return reason;
+}
+
+// Where nights do not decide, ripeness does: half of the seed must be ripe before it is wetted, for
+// wet seed ripens no further. Seed that does not ripen where it is kept waits until it is moved.
 void wait_until_ripe(const LineInput& input, LineTiming& timing) {
-  if (input.seed.ripe || !input.seed.ripe_on) {
+  if (input.seed.ripe) {
     return;
   }
-  const Date ripe = *input.seed.ripe_on;
-  timing.water.not_before = std::max(*timing.water.not_before, ripe);
-  if (ripe > input.garden.today) {
-    timing.verdict = Verdict::wait;
-    timing.reasons.insert(timing.reasons.begin(), {ReasonCode::seed_not_ripe, {{"ripe_on", ripe}}});
+  if (input.seed.ripe_on) {
+    timing.water.not_before = std::max(*timing.water.not_before, *input.seed.ripe_on);
+  }
+  timing.verdict = Verdict::wait;
+  timing.reasons.insert(timing.reasons.begin(), not_ripe_reason(input.seed));
+}
+
+// Under a gate that binds: a risk when the seed will not be ripe by the time nights hold.
+void warn_of_unripe_seed(const LineInput& input, LineTiming& timing) {
+  const std::optional<Date>& expected = timing.water.expected.p50;
+  const bool in_time = input.seed.ripe_on && expected && *input.seed.ripe_on <= *expected;
+  if (!input.seed.ripe && !in_time) {
+    timing.risks.push_back(not_ripe_reason(input.seed));
   }
 }
 
@@ -146,6 +173,9 @@ void judge_mild_days(const LineInput& input,
     if (const std::optional<Reason> hot = hot_days_reason(climate, day_limit)) {
       verdict = {Open::no, {*hot}};
     }
+    if (const std::optional<Reason> freezing = freezing_reason(climate)) {
+      verdict = {Open::no, {*freezing}};
+    }
   }
   apply_guard(input.guard, *timing.water.not_before <= input.garden.today, verdict);
   timing.verdict = to_verdict(verdict.open);
@@ -180,6 +210,7 @@ LineTiming cool_timing(const LineInput& input,
   append(timing.reasons, gate_reasons(gate, *season, input.bench));
   if (gate.binding.binds) {
     time_by_gate(gate, input.bench, timing);
+    warn_of_unripe_seed(input, timing);
   } else {
     timing.water.expected = to_spread(mild_outlook(here, limit->day_limit).days);
     wait_until_ripe(input, timing);

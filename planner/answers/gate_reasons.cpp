@@ -2,12 +2,18 @@
 
 #include "planner/answers/figures.hpp"
 
+#include <numeric>
+#include <vector>
+
 namespace nightsow::planner {
 
 namespace {
 
 // So long before nights hold a first cool week misleads (common practice, no source).
 constexpr int false_start_days = 14;
+// Wet seed is not left out in nights that freeze (common practice, no source).
+constexpr double frost_c = 0.0;
+constexpr int week = 7;
 
 Reason open_reason(const GateOutlook& gate, const std::string& bench) {
   // Once it has been observed the day is the same in every member.
@@ -56,6 +62,20 @@ std::optional<Reason> hot_days_reason(const BenchClimate& climate,
                 {{"mean_c", Celsius{rounded_tenth(*mean_c)}}, {"day_limit_c", *day_limit}}};
 }
 
+std::optional<Reason> freezing_reason(const BenchClimate& climate) {
+  const climate::DailySeries& air = climate.bench.air;
+  if (air.empty()) {
+    return std::nullopt;
+  }
+  const std::vector<float> nights = air.nights_from(air.last() - Days{week - 1}, week);
+  const double sum = std::accumulate(nights.begin(), nights.end(), 0.0);
+  // A missing night makes the mean NaN, and the comparison false.
+  if (!(sum / week < frost_c)) {
+    return std::nullopt;
+  }
+  return Reason{ReasonCode::freezing_nights, {{"mean_c", Celsius{rounded_tenth(sum / week)}}}};
+}
+
 GateVerdict gate_verdict(const BenchClimate& climate,
                          const BenchSeason& season,
                          const GateOutlook& gate,
@@ -68,6 +88,10 @@ GateVerdict gate_verdict(const BenchClimate& climate,
     if (const std::optional<Reason> hot = hot_days_reason(climate, gate.limit.day_limit)) {
       verdict.open = Open::no;
       verdict.reasons.push_back(*hot);
+    }
+    if (const std::optional<Reason> freezing = freezing_reason(climate)) {
+      verdict.open = Open::no;
+      verdict.reasons.push_back(*freezing);
     }
   }
   if (gate.binding.binds && gate.doubtful) {

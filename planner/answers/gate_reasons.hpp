@@ -35,6 +35,9 @@ void apply_guard(const ReadingsGuard& guard, bool due, GateVerdict& verdict);
 [[nodiscard]] std::optional<Reason> hot_days_reason(const BenchClimate& climate,
                                                     std::optional<Celsius> day_limit);
 
+/// Nights of the last week froze on average; empty when they did not, or are missing.
+[[nodiscard]] std::optional<Reason> freezing_reason(const BenchClimate& climate);
+
 /// What the nights of the season say: binding, so far, stirring before holding, never.
 [[nodiscard]] std::vector<Reason> gate_reasons(const GateOutlook& gate,
                                                const climate::Season& season,

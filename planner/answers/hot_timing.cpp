@@ -74,16 +74,20 @@ LineTiming timing_without_phases(const LineInput& input,
                                  const BenchClimate& climate,
                                  const HotNeeds& needs) {
   LineTiming timing;
-  const double night_c = climate.smooth.night.value_c(input.garden.today);
-  const NamedValue night{"night_c", Celsius{rounded_tenth(night_c)}};
-  const NamedValue limit{"limit_c", Celsius{needs.warm_night_c}};
-  const bool warm = night_c + 0.005 >= needs.warm_night_c;
+  HotWindow window;
+  window.night_c = climate.smooth.night.value_c(input.garden.today);
+  window.warm_without_mat = window.night_c + 0.005 >= needs.warm_night_c;
+  const std::optional<HeatMat> mat = mat_for(input.garden.garden, input.bench);
+  if (mat && needs.uses_mat) {
+    window.mat_night_c = night_on_mat_c(window.night_c, *mat);
+    window.warm_with_mat = *window.mat_night_c + 0.005 >= needs.warm_night_c;
+  }
+  const bool warm = window.warm_without_mat || window.warm_with_mat;
   timing.water.not_before = input.garden.today;
   if (warm) {
     timing.water.expected = {input.garden.today, input.garden.today, input.garden.today, 0.0};
   }
-  timing.reasons.push_back(
-      {warm ? ReasonCode::warm_enough : ReasonCode::mat_needed, {night, limit}});
+  timing.reasons.push_back(warmth_reason(window, needs));
   judge(input, warm, timing);
   return timing;
 }

@@ -1,6 +1,9 @@
 #include "planner/answers/make_heads.hpp"
 
+#include "climate/sun.hpp"
 #include "planner/answers/figures.hpp"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -8,6 +11,22 @@
 namespace nightsow::planner {
 
 namespace {
+
+// In the temperate and warm belts nights are hottest while days are long. Where they are short
+// then, the latitude most likely lacks its sign.
+void add_latitude_warning(const LoadedGarden& garden,
+                          const StationClimate& station,
+                          std::vector<Reason>& warnings) {
+  constexpr double tropic_deg = 23.5;
+  constexpr double half_day_hours = 12.0;
+  const Date hottest = in_year(station.turning.hottest, year_of(garden.today));
+  const double latitude = garden.garden.latitude;
+  if (station.turning.phases && std::abs(latitude) > tropic_deg &&
+      climate::day_length_hours(latitude, hottest) < half_day_hours) {
+    warnings.push_back({ReasonCode::latitude_doubtful,
+                        {{"latitude", rounded_tenth(latitude)}, {"hottest", hottest}}});
+  }
+}
 
 void add_bench_warnings(const Garden& garden, std::vector<Reason>& warnings) {
   bool told = false;
@@ -52,16 +71,36 @@ ReadingsHead readings_head(const LoadedGarden& garden, int seasons) {
   return head;
 }
 
-int usable_seasons(const StationClimate& station) {
+int usable_seasons(const StationClimate& station, const std::optional<climate::Season>& before) {
   if (!station.turning.phases) {
     return 0;
   }
   const std::vector<climate::SearchedSeason> seasons =
       climate::searched_seasons({"", {}, station.air}, *station.turning.phases);
   return static_cast<int>(
-      std::count_if(seasons.begin(), seasons.end(), [](const climate::SearchedSeason& season) {
-        return season.few_missing();
+      std::count_if(seasons.begin(), seasons.end(), [&](const climate::SearchedSeason& searched) {
+        const bool past = !before || searched.season.hottest < before->hottest;
+        return past && searched.few_missing();
       }));
+}
+
+void require_past_season(const LoadedGarden& garden, const climate::Season& season, int usable) {
+  if (usable > 0) {
+    return;
+  }
+  throw InputError(
+      {Severity::error,
+       "readings",
+       0,
+       0,
+       fmt::format("not one whole season before that of {} among the readings ({} to {})",
+                   season.name,
+                   format_iso_date(garden.station.first()),
+                   format_iso_date(garden.station.last())),
+       fmt::format("at least {} nights in a row from the hottest night of a year on",
+                   climate::nights_searched),
+       "add earlier readings of your place or of the nearest station; five seasons or "
+       "more make the dates worth planning by"});
 }
 
 std::vector<Reason> warnings_of(const LoadedGarden& garden,
@@ -82,6 +121,7 @@ std::vector<Reason> warnings_of(const LoadedGarden& garden,
   } else if (seasons < climate::few_seasons) {
     warnings.push_back({ReasonCode::few_seasons, {{"seasons", seasons}}});
   }
+  add_latitude_warning(garden, station, warnings);
   add_bench_warnings(garden.garden, warnings);
   for (const Problem& problem : garden.problems) {
     warnings.push_back({ReasonCode::file_problem, {{"text", to_text(problem)}}});

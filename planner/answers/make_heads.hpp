@@ -17,8 +17,12 @@ namespace nightsow::planner {
 /// `seasons`: usable past seasons of the station.
 [[nodiscard]] ReadingsHead readings_head(const LoadedGarden& garden, int seasons);
 
-/// Usable past seasons; 0 without phases.
-[[nodiscard]] int usable_seasons(const StationClimate& station);
+/// Usable past seasons before the given one (all, when none is given); 0 without phases.
+[[nodiscard]] int usable_seasons(const StationClimate& station,
+                                 const std::optional<climate::Season>& before);
+
+/// Throws InputError, saying what is needed, when there is no usable season before the given one.
+void require_past_season(const LoadedGarden& garden, const climate::Season& season, int usable);
 
 /// What must be said before any answer: stale or suspect readings, few seasons, no cooling limb, a
 /// bench taken as the station, and everything that was wrong with the files.

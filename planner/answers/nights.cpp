@@ -71,9 +71,12 @@ NightsAnswer nights(const LoadedGarden& garden, const NightsRequest& request) {
   const std::vector<AskedKind> asked = asked_kinds(garden, request.genera);
   BenchSeasons seasons{garden};
   const ReadingsGuard guard = readings_guard(garden);
-  const int usable = usable_seasons(seasons.station());
   const std::optional<climate::Season> season =
       chosen_season(seasons.station(), garden.today, request.season);
+  const int usable = usable_seasons(seasons.station(), season);
+  if (season) {
+    require_past_season(garden, *season, usable);
+  }
 
   NightsAnswer answer;
   answer.garden = garden_head(garden.garden);

@@ -19,8 +19,8 @@ struct NightsRequest {
 [[nodiscard]] NightsAnswer nights(const LoadedGarden& garden, const NightsRequest& request);
 
 struct PastNightsRequest {
-  std::vector<std::string> genera = {};   ///< empty: in hand, unless a limit is given
-  std::optional<double> limit_c = std::nullopt;     ///< a limit of the grower's own, instead of genera
+  std::vector<std::string> genera = {};         ///< empty: in hand, unless a limit is given
+  std::optional<double> limit_c = std::nullopt; ///< a limit of the grower's own, instead of genera
   std::optional<double> day_limit_c = std::nullopt; ///< goes with limit_c
 };
 

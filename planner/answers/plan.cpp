@@ -54,31 +54,19 @@ Lines lines_of(const LoadedGarden& garden,
   Lines lines;
   for (const Packet& packet : garden.packets) {
     PlanLine line = plan_line(garden, packet, guard, seasons, season);
+    if (!std::visit([&](const auto& place) { return wanted(request.only, place.start); },
+                    line.place)) {
+      continue;
+    }
     lines.passed += line.passed ? 1 : 0;
     if (auto* sowing = std::get_if<Sowing>(&line.place)) {
-      if (wanted(request.only, sowing->start)) {
-        lines.sowings.push_back(std::move(*sowing));
-      }
-    } else if (wanted(request.only, std::get<NotNow>(line.place).start)) {
+      lines.sowings.push_back(std::move(*sowing));
+    } else {
       lines.not_now.push_back(std::move(std::get<NotNow>(line.place)));
     }
   }
   sort_lines(lines);
   return lines;
-}
-
-[[noreturn]] void refuse_without_season(const LoadedGarden& garden) {
-  throw InputError({Severity::error,
-                    "readings",
-                    0,
-                    0,
-                    "not one whole season among the readings (" +
-                        format_iso_date(garden.station.first()) + " to " +
-                        format_iso_date(garden.station.last()) + ")",
-                    "at least " + std::to_string(climate::nights_searched) +
-                        " nights in a row from the hottest night on",
-                    "add earlier readings of your place or of the nearest station; five seasons or "
-                    "more make the dates worth planning by"});
 }
 
 } // namespace
@@ -87,11 +75,11 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   BenchSeasons seasons{garden};
   const StationClimate& station = seasons.station();
   const ReadingsGuard guard = readings_guard(garden);
-  const int usable = usable_seasons(station);
-  if (station.turning.phases && usable == 0) {
-    refuse_without_season(garden);
-  }
   std::optional<climate::Season> season = chosen_season(station, garden.today, request.season);
+  const int usable = usable_seasons(station, season);
+  if (season) {
+    require_past_season(garden, *season, usable);
+  }
   Lines lines = lines_of(garden, request, guard, seasons, season);
 
   PlanAnswer answer;

@@ -14,7 +14,6 @@ namespace nightsow::planner {
 
 namespace {
 
-using species_rules::RuleFor;
 using species_rules::word_of;
 
 // From this half-life on a packet is said to keep.
@@ -102,6 +101,14 @@ void add_name_reasons(const species_rules::Lookup& lookup,
   if (lookup.found->by_synonym) {
     reasons.push_back(
         {ReasonCode::synonym, {{"written", written}, {"accepted", lookup.found->accepted}}});
+  }
+}
+
+void add_bench_reason(const climate::BenchAir& bench, std::vector<Reason>& reasons) {
+  if (bench.offset.source == climate::BenchSource::written_offset) {
+    reasons.push_back(
+        {ReasonCode::bench_by_offset,
+         {{"bench", bench.bench}, {"night_k", bench.offset.night}, {"day_k", bench.offset.day}}});
   }
 }
 
@@ -204,6 +211,7 @@ PlanLine plan_line(const LoadedGarden& garden,
   }
   add_seed_reasons(packet, lookup.found->rule, seed, *reasons, risks);
   add_name_reasons(lookup, packet.taxon, *reasons);
+  add_bench_reason(seasons.climate(input.bench).bench, *reasons);
   if (auto* sowing = std::get_if<Sowing>(&line.place)) {
     const double defers = value_or(lookup.found->rule.seed.deferral_share, 0.0);
     if (defers >= deferral_worth_saying) {

@@ -23,6 +23,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
     {Code::nights_unknown, "nights_unknown"},
     {Code::day_limit_left_out, "day_limit_left_out"},
     {Code::hot_days, "hot_days"},
+    {Code::freezing_nights, "freezing_nights"},
     {Code::relapse_likely, "relapse_likely"},
     {Code::readings_stale, "readings_stale"},
     {Code::readings_suspect, "readings_suspect"},
@@ -30,6 +31,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
     {Code::bench_as_station, "bench_as_station"},
     {Code::bench_by_offset, "bench_by_offset"},
     {Code::one_kelvin_matters, "one_kelvin_matters"},
+    {Code::latitude_doubtful, "latitude_doubtful"},
     {Code::file_problem, "file_problem"},
     {Code::starts_hot, "starts_hot"},
     {Code::warm_enough, "warm_enough"},
@@ -45,7 +47,6 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
     {Code::seed_age_unknown, "seed_age_unknown"},
     {Code::harvest_guessed, "harvest_guessed"},
     {Code::seed_not_ripe, "seed_not_ripe"},
-    {Code::harvest_in_future, "harvest_in_future"},
     {Code::fleshy_at_once, "fleshy_at_once"},
     {Code::defers, "defers"},
     {Code::window_passed, "window_passed"},
@@ -54,7 +55,6 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
     {Code::synonym, "synonym"},
     {Code::spelling, "spelling"},
     {Code::unknown_taxon, "unknown_taxon"},
-    {Code::family_rule, "family_rule"},
 }};
 
 } // namespace

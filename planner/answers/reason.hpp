@@ -26,6 +26,7 @@ enum class ReasonCode {
   nights_unknown,     ///< missing, of
   day_limit_left_out, ///< day_limit_c
   hot_days,           ///< mean_c, day_limit_c
+  freezing_nights,    ///< mean_c
   relapse_likely,     ///< share
   // Readings.
   readings_stale,     ///< last, days
@@ -34,6 +35,7 @@ enum class ReasonCode {
   bench_as_station,   ///< bench
   bench_by_offset,    ///< bench, night_k, day_k
   one_kelvin_matters, ///< no value
+  latitude_doubtful,  ///< latitude, hottest
   file_problem,       ///< text
   // Warm starters.
   starts_hot,         ///< begins, ends
@@ -45,15 +47,14 @@ enum class ReasonCode {
   no_rest_by_heat,    ///< no value
   season_too_short,   ///< days, rest
   // Seed.
-  seed_fading,       ///< alive, age_years, expect
-  seed_keeps,        ///< alive, age_years
-  seed_alive,        ///< alive, age_years
-  seed_age_unknown,  ///< no value
-  harvest_guessed,   ///< first, last
-  seed_not_ripe,     ///< ripe_on
-  harvest_in_future, ///< harvested
-  fleshy_at_once,    ///< no value
-  defers,            ///< share
+  seed_fading,      ///< alive, age_years, expect
+  seed_keeps,       ///< alive, age_years
+  seed_alive,       ///< alive, age_years
+  seed_age_unknown, ///< no value
+  harvest_guessed,  ///< first, last
+  seed_not_ripe,    ///< ripe_on
+  fleshy_at_once,   ///< no value
+  defers,           ///< share
   // The season.
   window_passed, ///< no_later_than
   next_window,   ///< when
@@ -62,7 +63,6 @@ enum class ReasonCode {
   synonym,       ///< written, accepted
   spelling,      ///< written, read_as
   unknown_taxon, ///< written, suggestion (may be empty)
-  family_rule,   ///< rule
 };
 
 /// The code as it stands in JSON.

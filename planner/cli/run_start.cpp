@@ -40,9 +40,10 @@ public:
   Made& operator=(Made&&) = delete;
 
   ~Made() {
-    for (auto path = paths_.rbegin(); path != paths_.rend(); ++path) {
+    while (!paths_.empty()) {
       std::error_code ignored; // whoever put something into a folder meanwhile keeps it
-      fs::remove(*path, ignored);
+      fs::remove(paths_.back(), ignored);
+      paths_.pop_back();
     }
   }
 

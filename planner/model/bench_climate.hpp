@@ -32,7 +32,7 @@ struct BenchClimate {
 /// The climate of the named bench; an empty or unknown name is the garden's first.
 [[nodiscard]] BenchClimate bench_climate(const LoadedGarden& garden,
                                          const StationClimate& station,
-                                         std::string_view bench);
+                                         std::string_view name);
 
 /// The bench a name stands for: the garden's first when empty or unknown.
 [[nodiscard]] const Bench& bench_named(const Garden& garden, std::string_view name);

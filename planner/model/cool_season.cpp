@@ -35,8 +35,11 @@ GateOutlook gate_outlook(const BenchClimate& climate,
   gate.last_7 = count_last(nights, limit, limit.of);
   gate.last_14 = count_last(nights, limit, climate::holds_of);
   gate.opened = gate.words.observed.holds.day.has_value();
-  gate.doubtful = gate.words.observed.holds.unknown && !gate.opened;
   gate.cool_now = gate.opened && gate.last_14.cool >= climate::holds_nights;
+  // Missing nights matter when, had they been cool, first water would be due today.
+  gate.doubtful = !gate.cool_now && gate.last_14.missing > 0 &&
+                  gate.last_14.cool + gate.last_14.missing >= climate::holds_nights &&
+                  (gate.opened || gate.words.observed.holds.unknown);
   if (gate.opened && !gate.cool_now) {
     gate.again = climate::outlook_words(
                      season.outlook, limit, std::max(allowed, season.outlook.observed_days))

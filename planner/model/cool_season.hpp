@@ -18,7 +18,7 @@ struct GateOutlook {
   climate::NightCount last_14;
   bool opened = false;   ///< `holds` has been reached, certainly
   bool cool_now = false; ///< and 10 of the last 14 nights are cool today, too
-  bool doubtful = false; ///< missing nights could have hidden `holds`
+  bool doubtful = false; ///< had the missing nights been cool, it would be open today
   /// When nights will hold again, where they did and have turned warm since.
   std::optional<climate::DateSpread> again;
 };

@@ -24,8 +24,10 @@ ReadingsGuard readings_guard(const LoadedGarden& garden) {
   guard.stale = guard.days_old > stale_days;
   guard.suspect = static_cast<int>(std::count_if(
       garden.findings.begin(), garden.findings.end(), [&](const climate::Finding& finding) {
+        // Where two files differ the first one's value stands, and is sound.
         return finding.verdict == climate::Verdict::ignored &&
-               finding.date > garden.today - Days{suspect_nights};
+               finding.kind != climate::FindingKind::files_differ &&
+               finding.date > *guard.last - Days{suspect_nights};
       }));
   return guard;
 }

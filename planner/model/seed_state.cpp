@@ -34,7 +34,11 @@ Stored stored_since(const Packet& packet, Date harvested, Date today) {
     stored.last_c = store_c;
   };
   for (const StoreStage& stage : packet.stored) {
-    keep(std::min(today, stage.until.value_or(today)), stage.store_c);
+    const Date until = stage.until.value_or(today);
+    keep(std::min(today, until), stage.store_c);
+    if (until >= today) {
+      return stored; // later stages have not begun
+    }
   }
   if (from < today) {
     keep(today, stored.last_c);

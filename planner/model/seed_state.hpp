@@ -24,8 +24,11 @@ struct SeedState {
 
   [[nodiscard]] bool fading() const { return age_years && alive <= fading_share; }
 
-  /// Share of today's living seed that dies within the coming year, kept as it is now.
-  [[nodiscard]] double lost_by_waiting() const { return 1.0 - alive_next_year / alive; }
+  /// Share of today's living seed that dies within the coming year, kept as it is now; 0 where none
+  /// lives any more.
+  [[nodiscard]] double lost_by_waiting() const {
+    return alive > 0.0 ? 1.0 - alive_next_year / alive : 0.0;
+  }
 };
 
 [[nodiscard]] SeedState seed_state(const Packet& packet,

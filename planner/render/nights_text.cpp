@@ -37,8 +37,9 @@ std::string stirs_text(const GenusNights& line, Date today) {
   std::string text =
       fmt::format("{} of {} nights: {}", line.nights, line.of, spread_text(line.stirs, today));
   if (line.relapse > 0.0) {
-    text += fmt::format("; warm again within four weeks in {} of the seasons possible now",
-                        share_text(line.relapse));
+    text += fmt::format(
+        "; warm again within four weeks of the day they hold in {} of the possible seasons",
+        share_text(line.relapse));
   }
   return text;
 }

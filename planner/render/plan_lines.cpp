@@ -28,7 +28,7 @@ void append(std::string& list, std::string_view separator, std::string_view part
 }
 
 std::string fading_text(const SeedAnswer& seed) {
-  if (!seed.fading) {
+  if (!seed.fading || seed.lost_by_waiting <= 0.0) {
     return {};
   }
   return fmt::format("{} of its living seed dies within a year", share_text(seed.lost_by_waiting));

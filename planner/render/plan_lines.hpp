@@ -19,7 +19,7 @@ namespace nightsow::planner {
 /// Cool nights so far: "13 °C: 3 of 10".
 [[nodiscard]] std::string gate_cell(const Sowing& sowing, const TextStyle& style);
 
-/// "about 12 Apr (8 in 10: 1-26 Apr)", or "from 3 Nov" where a window opens on a known day.
+/// "12 Apr (1-26 Apr)", or "from 3 Nov" where a window opens on a known day.
 [[nodiscard]] std::string first_water_cell(const Sowing& sowing, Date today);
 
 /// Whole lines under the row: what is lost by waiting, why, and all the rest when asked for.

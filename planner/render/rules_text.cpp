@@ -235,7 +235,7 @@ std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& styl
                                     {"Started by", Align::left, true},
                                     {"Nights to", Align::right},
                                     {"Nights from", Align::right},
-                                    {"Half alive after"}};
+                                    {"Half-life"}};
   return rows.empty() ? "No rules.\n" : table_text(columns, rows, style, 0);
 }
 

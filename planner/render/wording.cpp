@@ -59,10 +59,15 @@ constexpr std::array<Wording, 44> table{{
      "mean_c day_limit_c",
      "Days are still too hot for wet seed: recent highs average {mean_c}, over its limit of "
      "{day_limit_c}."},
+    {Code::freezing_nights,
+     "mean_c",
+     "Nights freeze now, {mean_c} on average over a week: wet seed waits for milder ones, or for a "
+     "frost-free place."},
     {Code::relapse_likely,
      "share",
-     "A first cool week may not last: nights turn warm again within four weeks in {share} of the "
-     "seasons that are possible now."},
+     "Cool nights may not last: in {share} of the seasons that are possible now they turn warm "
+     "again "
+     "within four weeks of the day on which they hold."},
     // Readings.
     {Code::readings_stale,
      "last days",
@@ -86,6 +91,11 @@ constexpr std::array<Wording, 44> table{{
      "",
      "One kelvin (1.8 °F) more or less on the bench moves these dates by 4 to 19 days: a logger on "
      "the bench is worth more than any forecast."},
+    {Code::latitude_doubtful,
+     "latitude hottest",
+     "At the latitude given, {latitude}°, days are short on {hottest}, when these nights are "
+     "hottest: "
+     "check the sign of latitude in garden.json."},
     {Code::file_problem, "text", "{text}"},
     // Warm starters.
     {Code::starts_hot,
@@ -140,10 +150,9 @@ constexpr std::array<Wording, 44> table{{
      "ripe_on",
      "Not ripe yet: warm and dry storage ripens it[; kept as it is, half of it is ripe by about "
      "{ripe_on}]."},
-    {Code::harvest_in_future,
-     "harvested",
-     "Its harvest is dated {harvested}, after today: the seed counts as fresh."},
-    {Code::fleshy_at_once, "", "Fleshy seed cannot wait: sow it at once, as cool as can be."},
+    {Code::fleshy_at_once,
+     "",
+     "Fleshy seed cannot wait: sow it at once, as cool as can be but free of frost."},
     {Code::defers,
      "share",
      "Of its good seed {share} usually waits for another season: keep the pots."},
@@ -161,9 +170,6 @@ constexpr std::array<Wording, 44> table{{
     {Code::unknown_taxon,
      "written suggestion",
      "No rule is known for {written}.[ Did you mean {suggestion}?]"},
-    {Code::family_rule,
-     "rule",
-     "It has no rule of its own; that of its family, {rule}, is used, so figures are rough."},
 }};
 
 } // namespace

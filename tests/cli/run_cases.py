@@ -22,8 +22,8 @@ and with what is wanted:
     afterwards.stdout
 
 The working folder is written as {folder}. --update writes what is wanted from what comes back; read
-the difference before you commit it, and run once more without. Whatever the case, an answer in JSON must be JSON, a line of text
-is at most 100 columns wide, and there is no answer with an error.
+the difference before you commit it, and run once more without. Whatever the case, an answer in JSON
+must be JSON, a line of text is at most 100 columns wide, and there is no answer with an error.
 """
 
 import difflib

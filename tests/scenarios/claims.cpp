@@ -107,12 +107,10 @@ std::string fault_in_day(std::optional<Date> day,
   if (!day) {
     return "the plan gives no such day";
   }
-  const int days =
-      claim[5] == "after" ? days_between(*from, *day) : days_between(*day, *from);
-  return meets(days, claim)
-             ? ""
-             : "it is " + std::to_string(days) + " days: " + day_text(day) + ", counted from " +
-                   day_text(from);
+  const int days = claim[5] == "after" ? days_between(*from, *day) : days_between(*day, *from);
+  return meets(days, claim) ? ""
+                            : "it is " + std::to_string(days) + " days: " + day_text(day) +
+                                  ", counted from " + day_text(from);
 }
 
 bool sown_in_hot_season(const Planned& line, const planner::PlanAnswer& plan) {
@@ -139,8 +137,7 @@ std::string fault_in_packet(const Planned& line,
   if (const Parts words = parts_of(claim, R"re(says "(.+)")re"); !words.empty()) {
     return fault_unless(line.words.find(words[1]) != std::string::npos, "it says:\n" + line.words);
   }
-  if (claim == "waters now" || claim == "waits" || claim == "is left open" ||
-      claim == "not now") {
+  if (claim == "waters now" || claim == "waits" || claim == "is left open" || claim == "not now") {
     return fault_unless(line.verdict == claim, "it " + line.verdict + ":\n" + line.words);
   }
   if (claim == "sown in the hot season") {
@@ -159,8 +156,8 @@ std::string fault_in_packet(const Planned& line,
 
 /// Medians over the usable past seasons, in days.
 struct PastDays {
-  int stirs = 0;         ///< from the hottest night
-  int holds = 0;         ///< from the hottest night
+  int stirs = 0; ///< from the hottest night
+  int holds = 0; ///< from the hottest night
   int holds_after_stirs = 0;
 };
 

@@ -7,8 +7,8 @@
 
 namespace nightsow::scenarios {
 
-/// What is wrong with what a garden's plan says of an expectation; empty when it holds. A claim that
-/// is not understood is wrong, too.
+/// What is wrong with what a garden's plan says of an expectation; empty when it holds. A claim
+/// that is not understood is wrong, too.
 [[nodiscard]] std::string fault_in(const Expectation& expectation,
                                    const planner::LoadedGarden& garden);
 

@@ -78,10 +78,9 @@ planner::LoadedGarden measured_garden(const Scenario& scenario, bool north) {
   const fs::path file = measured_folder / scenario.readings;
   const std::array readings{
       climate::read_readings(read_whole_file(file, "the scenario"), file.string())};
-  const planner::LoadedGarden garden =
-      planner::as_of(support::folder_of(scenario.garden, climate::merge_readings(readings),
-                                        *scenario.today),
-                     *scenario.today);
+  const planner::LoadedGarden garden = planner::as_of(
+      support::folder_of(scenario.garden, climate::merge_readings(readings), *scenario.today),
+      *scenario.today);
   return north ? planner::apply(planner::Mirror{}, garden) : garden;
 }
 
@@ -133,8 +132,11 @@ TEST(ScenarioLanguage, RefusesAWordItDoesNotKnowWithItsLine) {
 }
 
 TEST(ScenarioLanguage, RefusesWhatItDoesNotUnderstand) {
-  for (const char* line : {"days ten above nights", "mat warm", "today tomorrow",
-                           "packet Bulbine, some seeds", "expect Bulbine annua waits"}) {
+  for (const char* line : {"days ten above nights",
+                           "mat warm",
+                           "today tomorrow",
+                           "packet Bulbine, some seeds",
+                           "expect Bulbine annua waits"}) {
     const auto faults = faults_with(std::string(line) + "\nexpect Bulbine annua: waits\n");
     EXPECT_EQ(faults.size(), 1U) << line;
   }

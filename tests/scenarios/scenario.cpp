@@ -22,8 +22,7 @@ double number(const std::string& digits) {
 
 bool read_nights(const std::string& words, Scenario& scenario) {
   const Parts parts = parts_of(
-      words,
-      R"((-?[\d.]+) in the hottest, (-?[\d.]+) in the coldest, single nights \+-([\d.]+))");
+      words, R"((-?[\d.]+) in the hottest, (-?[\d.]+) in the coldest, single nights \+-([\d.]+))");
   if (parts.empty()) {
     return false;
   }
@@ -61,8 +60,7 @@ bool read_today(const std::string& words, Scenario& scenario) {
 }
 
 bool read_bench(const std::string& words, Scenario& scenario) {
-  const Parts parts =
-      parts_of(words, R"(([^,]+), nights ([+-][\d.]+), days ([+-][\d.]+))");
+  const Parts parts = parts_of(words, R"(([^,]+), nights ([+-][\d.]+), days ([+-][\d.]+))");
   if (!parts.empty()) {
     scenario.garden.benches.push_back(
         support::bench_with(parts[1], number(parts[2]), number(parts[3])));
@@ -105,9 +103,15 @@ bool read_source(const std::string& words, Scenario& scenario) {
 
 const std::map<std::string, Reader, std::less<>>& readers() {
   static const std::map<std::string, Reader, std::less<>> table{
-      {"bench", read_bench},       {"days", read_days},         {"latitude", read_latitude},
-      {"mat", read_mat},           {"nights", read_nights},     {"packet", read_packet},
-      {"readings", read_readings}, {"scenario", read_title},    {"source", read_source},
+      {"bench", read_bench},
+      {"days", read_days},
+      {"latitude", read_latitude},
+      {"mat", read_mat},
+      {"nights", read_nights},
+      {"packet", read_packet},
+      {"readings", read_readings},
+      {"scenario", read_title},
+      {"source", read_source},
       {"today", read_today},
   };
   return table;

@@ -39,6 +39,7 @@ struct Scenario {
 
 /// The parts of a text that a regular expression captures, the whole first; none when it is no
 /// match from end to end.
-[[nodiscard]] std::vector<std::string> parts_of(const std::string& text, const std::string& expression);
+[[nodiscard]] std::vector<std::string> parts_of(const std::string& text,
+                                                const std::string& expression);
 
 } // namespace nightsow::scenarios

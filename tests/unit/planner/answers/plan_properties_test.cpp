@@ -103,7 +103,6 @@ TEST_P(AnyPlan, GivesEveryLineAReason) {
   }
 }
 
-// Kinds whose season comes once a year. What starts at any time may be due at once on both sides.
 TEST_P(AnyPlan, WatersNowOnlyWithinItsWindow) {
   const PlanAnswer answer = plan(support::garden_of(invented()), {});
   for (const Sowing& line : answer.sowings) {

@@ -293,6 +293,12 @@ TEST_P(PlanOnBothHalves, LooksAheadWhenEveryWindowHasPassed) {
   EXPECT_EQ(sowing_of(ahead, "Bulbine annua").verdict, Verdict::wait);
 }
 
+TEST_P(PlanOnBothHalves, LooksAheadOnlyWhenItIsTheKindAskedForThatHasPassed) {
+  const LoadedGarden garden = garden_of(invented(255, {bulbine}));
+  EXPECT_TRUE(plan(garden, {.only = PlanRequest::Only::cool}).preview);
+  EXPECT_FALSE(plan(garden, {.only = PlanRequest::Only::hot}).preview);
+}
+
 TEST_P(PlanOnBothHalves, PlansTheSeasonThatIsAskedFor) {
   const LoadedGarden garden = garden_of(invented(60, {bulbine}));
   const PlanAnswer next = plan(garden, {.season = plan(garden, {}).season + 1});

@@ -86,13 +86,24 @@ TEST_P(GateOnBothHalves, IsNotInDoubtWhenMissingNightsDoNotMatter) {
   EXPECT_FALSE(gate(holes).doubtful);
 }
 
-TEST_P(GateOnBothHalves, StaysOpenWhenNightsAreMissingAfterIt) {
+TEST_P(GateOnBothHalves, StaysOpenWhileTenCoolNightsOfFourteenAreSeen) {
+  LoadedGarden holes = garden(140);
+  set_last_nights(holes, 5, climate::missing_c);
+  holes.station.set_night(holes.station.size() - 1, 9.0F);
+  const GateOutlook gate = this->gate(holes);
+  EXPECT_EQ(gate.last_14.missing, 4);
+  EXPECT_TRUE(gate.cool_now);
+  EXPECT_FALSE(gate.doubtful);
+}
+
+TEST_P(GateOnBothHalves, IsInDoubtOnceOpenedWhenMissingNightsMakeTheTen) {
   LoadedGarden holes = garden(140);
   set_last_nights(holes, 6, climate::missing_c);
   holes.station.set_night(holes.station.size() - 1, 9.0F);
   const GateOutlook gate = this->gate(holes);
   EXPECT_TRUE(gate.opened);
-  EXPECT_FALSE(gate.doubtful);
+  EXPECT_FALSE(gate.cool_now);
+  EXPECT_TRUE(gate.doubtful);
 }
 
 MildOutlook mild(const LoadedGarden& garden, double day_limit_c) {

@@ -40,7 +40,7 @@ inline ReasonValue sample_value(std::string_view name) {
                                                    "rest",
                                                    "first",
                                                    "ripe_on",
-                                                   "harvested",
+                                                   "hottest",
                                                    "no_later_than",
                                                    "when"};
   constexpr std::array<std::string_view, 8> texts{
@@ -125,8 +125,7 @@ inline Sowing waiting_sowing() {
   line.how.cover = "own_thickness";
   line.how.mat = "useless";
   line.how.first_look_days = 14;
-  line.reasons = {waits_reason(),
-                  {ReasonCode::family_rule, {{"rule", std::string{"Asphodelaceae"}}}}};
+  line.reasons = {waits_reason(), {ReasonCode::defers, {{"share", Share{0.2}}}}};
   line.risks = {{ReasonCode::relapse_likely, {{"share", Share{0.4}}}}};
   return line;
 }

@@ -30,8 +30,7 @@ TEST(NightsText, TheFalseStartIsToldToWhoeverAsksWhy) {
   TextStyle style;
   style.why = true;
   EXPECT_FALSE(holds(nights_text(small_nights(), {}), "first cool week"));
-  EXPECT_TRUE(
-      holds(nights_text(small_nights(), style), "first cool week, 5 of 7 nights: 10 Mar"));
+  EXPECT_TRUE(holds(nights_text(small_nights(), style), "first cool week, 5 of 7 nights: 10 Mar"));
 }
 
 TEST(NightsText, WhereNightsDoNotDecideNoDateIsShown) {

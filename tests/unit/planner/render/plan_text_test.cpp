@@ -23,7 +23,7 @@ Now: sow, and give first water
   Packet  Taxon                   Seeds  First water (8 in 10)  Latest
   S01     Boophone haemanthoides   some  21 Feb                 no date
       if it waits: about 9 in 10 of its living seed dies within a year
-      because: Fleshy seed cannot wait: sow it at once, as cool as can be.
+      because: Fleshy seed cannot wait: sow it at once, as cool as can be but free of frost.
 
 Waiting for cool nights
   Packet  Taxon          Seeds  Cool nights so far  First water (8 in 10)                     Latest
@@ -60,8 +60,8 @@ TEST(PlanText, WhyTellsAllReasonsRisksAndHowToSow) {
   TextStyle style;
   style.why = true;
   const std::string text = plan_text(small_plan(), style);
-  EXPECT_TRUE(holds(text, "and: It has no rule of its own"));
-  EXPECT_TRUE(holds(text, "risk: A first cool week may not last"));
+  EXPECT_TRUE(holds(text, "and: Of its good seed"));
+  EXPECT_TRUE(holds(text, "risk: Cool nights may not last"));
   EXPECT_TRUE(holds(text, "water when: 10 of 14 nights lie at or under 13 °C on the cold frame"));
   EXPECT_TRUE(holds(text, "keep: warm and dry first, then cool, until 12 Apr"));
   EXPECT_TRUE(holds(text, "sow: 5 pots, 8 seeds in each; cover: as thick as the seed"));

@@ -87,10 +87,9 @@ TEST(RulesText, ASynonymAndASpellingAreSaid) {
 TEST(RulesText, TheListHasOneLineForEachRule) {
   RulesListAnswer list;
   list.rules = {{"Bulbine", "Asphodelaceae", "winter", "cool", 12.0, {}, 2.0}};
-  EXPECT_EQ(
-      rules_list_text(list, {}),
-      "Rule     Family         Grows      Started by   Nights to  Nights from  Half alive after\n"
-      "Bulbine  Asphodelaceae  in winter  cool nights      12 °C               2 years\n");
+  EXPECT_EQ(rules_list_text(list, {}),
+            "Rule     Family         Grows      Started by   Nights to  Nights from  Half-life\n"
+            "Bulbine  Asphodelaceae  in winter  cool nights      12 °C               2 years\n");
 }
 
 } // namespace
