@@ -70,12 +70,14 @@ int observed_days(const BenchAir& bench, const Outlook& outlook) {
 } // namespace
 
 std::span<const float> Outlook::night_of(int member) const {
-  return std::span<const float>(night_c).subspan(static_cast<std::size_t>(member * days),
+  return std::span<const float>(night_c).subspan(static_cast<std::size_t>(member) *
+                                                     static_cast<std::size_t>(days),
                                                  static_cast<std::size_t>(days));
 }
 
 std::span<const float> Outlook::day_of(int member) const {
-  return std::span<const float>(day_c).subspan(static_cast<std::size_t>(member * days),
+  return std::span<const float>(day_c).subspan(static_cast<std::size_t>(member) *
+                                                   static_cast<std::size_t>(days),
                                                static_cast<std::size_t>(days));
 }
 
@@ -137,6 +139,7 @@ DateSpread outlook_mild_days(const Outlook& outlook,
                              int first_allowed) {
   const auto searched = static_cast<std::size_t>(std::min(outlook.days, nights_searched));
   std::vector<std::optional<int>> mild;
+  mild.reserve(static_cast<std::size_t>(outlook.members));
   for (int member = 0; member < outlook.members; ++member) {
     mild.push_back(
         first_mild_day(outlook.day_of(member).first(searched), day_limit, first_allowed));

@@ -132,8 +132,9 @@ public:
     return false;
   }
 
-  Json root;
-  std::vector<Located> places;
+  [[nodiscard]] Json take_root() { return std::move(root_); }
+
+  [[nodiscard]] const std::vector<Located>& places() const { return places_; }
 
   [[nodiscard]] bool failed() const { return failed_; }
 
@@ -180,19 +181,19 @@ private:
   // Puts the value into its parent and returns where it now lives.
   Level place(Json value, std::size_t length) {
     if (levels_.empty()) {
-      root = std::move(value);
-      places.push_back({"", offset_back(length)});
-      return {&root, ""};
+      root_ = std::move(value);
+      places_.push_back({"", offset_back(length)});
+      return {&root_, ""};
     }
     const Level& parent = levels_.back();
     if (parent.value->is_array()) {
       const std::string pointer = parent.pointer + '/' + std::to_string(parent.value->size());
       parent.value->push_back(std::move(value));
-      places.push_back({pointer, offset_back(length)});
+      places_.push_back({pointer, offset_back(length)});
       return {&parent.value->back(), pointer};
     }
     const std::string pointer = parent.pointer + '/' + escaped_token(key_);
-    places.push_back({pointer, key_offset_});
+    places_.push_back({pointer, key_offset_});
     Json& member = (*parent.value)[key_] = std::move(value);
     return {&member, pointer};
   }
@@ -216,6 +217,8 @@ private:
     return true;
   }
 
+  Json root_;
+  std::vector<Located> places_;
   const char* begin_;
   std::size_t size_;
   const char* const* furthest_;
@@ -279,11 +282,11 @@ LocatedJson LocatedJson::parse(std::string_view text, std::string_view where) {
   LocatedJson located;
   located.where_ = std::string(where);
   const LineIndex lines{text};
-  for (const Located& part : tree.places) {
+  for (const Located& part : tree.places()) {
     const auto [line, column] = lines.at(part.offset);
     located.places_[part.pointer] = {line, column};
   }
-  located.value_ = std::make_shared<const Json>(std::move(tree.root));
+  located.value_ = std::make_shared<const Json>(tree.take_root());
   return located;
 }
 
