@@ -50,7 +50,7 @@ TEST(CsvRfc4180, Rule6QuotesEncloseLineBreaks) {
 }
 
 TEST(CsvRfc4180, Rule7AQuoteInsideIsDoubled) {
-  EXPECT_EQ(records("\"aaa\",\"b\"\"bb\",\"ccc\""), (Records{{"aaa", "b\"bb", "ccc"}}));
+  EXPECT_EQ(records(R"("aaa","b""bb","ccc")"), (Records{{"aaa", R"(b"bb)", "ccc"}}));
 }
 
 } // namespace

@@ -48,25 +48,25 @@ TEST(Csv, AnEmptyTextHasNoRecord) {
 TEST(Csv, EmptyFieldsStayFields) {
   EXPECT_EQ(records(",\n"), (Records{{"", ""}}));
   EXPECT_EQ(records("a,,b,"), (Records{{"a", "", "b", ""}}));
-  EXPECT_EQ(records("\"\",\"\""), (Records{{"", ""}}));
+  EXPECT_EQ(records(R"("","")"), (Records{{"", ""}}));
 }
 
 TEST(Csv, BlanksArePartOfAField) {
   EXPECT_EQ(records(" a , b\t"), (Records{{" a ", " b\t"}}));
-  EXPECT_EQ(records("\" a \""), (Records{{" a "}}));
+  EXPECT_EQ(records(R"(" a ")"), (Records{{" a "}}));
 }
 
 TEST(Csv, QuotesKeepSeparatorsInOneField) {
-  EXPECT_EQ(records("\"Kyoto, JA\",1"), (Records{{"Kyoto, JA", "1"}}));
+  EXPECT_EQ(records(R"("Kyoto, JA",1)"), (Records{{"Kyoto, JA", "1"}}));
 }
 
 TEST(Csv, ADoubledQuoteIsOneQuote) {
-  EXPECT_EQ(records("\"5\"\" pot\",\"\"\"\"\n"), (Records{{"5\" pot", "\""}}));
+  EXPECT_EQ(records("\"5\"\" pot\",\"\"\"\"\n"), (Records{{R"(5" pot)", R"(")"}}));
 }
 
 TEST(Csv, ManyUndoubledFieldsOfOneRecordStayValid) {
-  EXPECT_EQ(records("\"\"\"a\",\"\"\"b\",\"\"\"c\",\"\"\"d\",\"\"\"e\""),
-            (Records{{"\"a", "\"b", "\"c", "\"d", "\"e"}}));
+  EXPECT_EQ(records(R"("""a","""b","""c","""d","""e")"),
+            (Records{{R"("a)", R"("b)", R"("c)", R"("d)", R"("e)"}}));
 }
 
 TEST(Csv, LineBreaksInQuotesBelongToTheField) {
@@ -74,7 +74,7 @@ TEST(Csv, LineBreaksInQuotesBelongToTheField) {
 }
 
 TEST(Csv, AQuoteInsideAPlainFieldIsAnOrdinaryCharacter) {
-  EXPECT_EQ(records("5\" pot,b"), (Records{{"5\" pot", "b"}}));
+  EXPECT_EQ(records(R"(5" pot,b)"), (Records{{R"(5" pot)", "b"}}));
 }
 
 TEST(Csv, TheByteOrderMarkIsPassedOver) {
@@ -130,14 +130,14 @@ TEST(Csv, TrimmingTakesBlanksFromBothEndsOnly) {
 
 TEST(Csv, AFieldIsQuotedOnlyWhenItMustBe) {
   EXPECT_EQ(csv_field("plain text"), "plain text");
-  EXPECT_EQ(csv_field("Kyoto, JA"), "\"Kyoto, JA\"");
+  EXPECT_EQ(csv_field("Kyoto, JA"), R"("Kyoto, JA")");
   EXPECT_EQ(csv_field("Kyoto, JA", ';'), "Kyoto, JA");
-  EXPECT_EQ(csv_field("5\" pot"), "\"5\"\" pot\"");
+  EXPECT_EQ(csv_field(R"(5" pot)"), R"("5"" pot")");
   EXPECT_EQ(csv_field("two\nlines"), "\"two\nlines\"");
 }
 
 TEST(Csv, WhatIsWrittenIsReadBack) {
-  for (const char* text : {"a", "a,b", "\"", "a\r\nb", " a ", "\"\"", ""}) {
+  for (const char* text : {"a", "a,b", R"(")", "a\r\nb", " a ", R"("")", ""}) {
     EXPECT_EQ(records(csv_field(text) + ",end"), (Records{{text, "end"}})) << text;
   }
 }

@@ -74,7 +74,7 @@ TEST(LocatedJson, KeysWithSlashesAndTildesArePointers) {
 }
 
 TEST(LocatedJson, AProblemCarriesWhatItIsTold) {
-  const LocatedJson json = LocatedJson::parse("{\"a\": 1}", "g.json");
+  const LocatedJson json = LocatedJson::parse(R"({"a": 1})", "g.json");
   const Problem problem = json.problem_at("/a", "1", "a name", "write one", Severity::warning);
   EXPECT_EQ(problem, (Problem{Severity::warning, "g.json", 1, 2, "1", "a name", "write one"}));
 }
@@ -86,13 +86,13 @@ TEST(LocatedJson, RefusesASyntaxErrorWithItsPlace) {
 }
 
 TEST(LocatedJson, RefusesATextThatEndsTooEarly) {
-  EXPECT_NE(refusal("{\"a\": [1, 2").found.find("too early"), std::string::npos);
+  EXPECT_NE(refusal(R"({"a": [1, 2)").found.find("too early"), std::string::npos);
   EXPECT_NE(refusal("").found.find("too early"), std::string::npos);
 }
 
 TEST(LocatedJson, RefusesADuplicateKeyWhereItStandsAgain) {
   const Problem problem = refusal("{\n  \"a\": 1,\n  \"a\": 2\n}");
-  EXPECT_NE(problem.found.find("\"a\""), std::string::npos);
+  EXPECT_NE(problem.found.find(R"("a")"), std::string::npos);
   EXPECT_EQ(place(problem), "3:3");
 }
 
@@ -126,7 +126,7 @@ TEST(LocatedJson, ReadsUtf8) {
 TEST(LocatedJson, RefusesWhatIsAlmostJson) {
   for (const char* text : {"{'a': 1}",
                            "[1,]",
-                           "{\"a\": 1,}",
+                           R"({"a": 1,})",
                            "[NaN]",
                            "[01]",
                            "[1.]",

@@ -98,7 +98,7 @@ TEST(GhcnDly, AFileWithoutAnyTemperatureIsRefused) {
 
 TEST(GhcnMonthCsv, ReadsAMonthARow) {
   const Readings readings =
-      read("\"id\",\"year\",\"month\",\"element\",\"VALUE1\",\"MFLAG1\",\"QFLAG1\",\"SFLAG1\","
+      read(R"("id","year","month","element","VALUE1","MFLAG1","QFLAG1","SFLAG1",)"
            "\"VALUE2\",\"MFLAG2\",\"QFLAG2\",\"SFLAG2\"\n"
            "\"XX000000001\",2024,3,\"TMIN\",51,\" \",\" \",\"E\",NA,\" \",\" \",\" \"\n"
            "\"XX000000001\",2024,3,\"TMAX\",182,\" \",\"I\",\"E\",190,\" \",\" \",\"E\"\n");

@@ -76,8 +76,8 @@ TEST(TableHeader, TheNearestLineHasMostColumnsUnderstood) {
 }
 
 TEST(TableHeader, FieldsOfALineAreTrimmedAndUnquoted) {
-  EXPECT_EQ(fields_of(" a ;\"b;c\"; ", ';'), (std::vector<std::string>{"a", "b;c", ""}));
-  EXPECT_TRUE(fields_of("\"open", ',').empty());
+  EXPECT_EQ(fields_of(R"( a ;"b;c"; )", ';'), (std::vector<std::string>{"a", "b;c", ""}));
+  EXPECT_TRUE(fields_of(R"("open)", ',').empty());
 }
 
 } // namespace
