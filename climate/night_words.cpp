@@ -179,7 +179,7 @@ bool relapses(std::span<const float> night_c, const NightLimit& limit, int after
       sum += static_cast<double>(night_c[static_cast<std::size_t>(t)]);
     }
     // A missing night makes the sum NaN, and the comparison false.
-    if (sum / relapse_window > limit.at_or_under.degrees() + 0.005) {
+    if (over(sum / relapse_window, limit.at_or_under.degrees())) {
       return true;
     }
   }

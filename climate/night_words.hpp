@@ -18,7 +18,7 @@ inline constexpr int relapse_window = 7;
 inline constexpr int relapse_within = 28;
 inline constexpr int binds_slack_days = 3;
 /// The day term of `holds` is the mean of the maxima that are there, when at least so many of the
-/// 14 are; otherwise it is left out.
+/// 14 are; otherwise it is left out (common practice, no source).
 inline constexpr int holds_least_maxima = 7;
 
 /// When nights are cool enough for a kind of seed, counted on bench air.

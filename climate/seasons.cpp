@@ -19,10 +19,6 @@ Date last_before(Date from, date::month_day day) {
   return this_year < from ? this_year : in_year(day, year_of(from) - 1);
 }
 
-Date last_on_or_before(Date from, date::month_day day) {
-  return last_before(from + Days{1}, day);
-}
-
 Season season_from(const Phases& phases, Date hottest) {
   Season season;
   season.hottest = hottest;
@@ -37,6 +33,10 @@ Season season_from(const Phases& phases, Date hottest) {
 }
 
 } // namespace
+
+Date last_on_or_before(Date from, date::month_day day) {
+  return last_before(from + Days{1}, day);
+}
 
 int first_allowed_day(const Season& season) {
   return std::max(holds_of - 1, days_between(season.hottest, season.limb_begins));
@@ -56,6 +56,11 @@ Season season_named(const Phases& phases, int name) {
 Season season_planned_on(const Phases& phases, Date day) {
   const Season season = season_of(phases, day);
   return day >= season.next_planning_begins ? season_from(phases, season.next_hottest) : season;
+}
+
+Season season_after(const Phases& phases, const Season& season, Date today) {
+  const Season next = season_of(phases, season.next_hottest);
+  return next.next_planning_begins <= today ? season_planned_on(phases, today) : next;
 }
 
 } // namespace nightsow::climate

@@ -22,6 +22,9 @@ struct Season {
   Date next_planning_begins{};
 };
 
+/// The last time the recurring day came on or before `from`.
+[[nodiscard]] Date last_on_or_before(Date from, date::month_day day);
+
 /// The first day after H on which `holds` may fall: the later of H + 13, the end of the first
 /// window of 14 nights, and the start of the cooling limb.
 [[nodiscard]] int first_allowed_day(const Season& season);
@@ -33,5 +36,9 @@ struct Season {
 
 /// The season whose planning year holds the day.
 [[nodiscard]] Season season_planned_on(const Phases& phases, Date day);
+
+/// The season to look at when `season` offers nothing more on `today`: the next one, or, when that
+/// is over as well, the one that is planned on `today`.
+[[nodiscard]] Season season_after(const Phases& phases, const Season& season, Date today);
 
 } // namespace nightsow::climate

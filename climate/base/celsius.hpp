@@ -79,4 +79,14 @@ constexpr bool at_or_under(Celsius night, Celsius limit) {
   return at_or_under(night.degrees(), limit.degrees());
 }
 
+/// The same for what must be warm: equal counts as warm. Missing (NaN) is never at or over.
+constexpr bool at_or_over(double value_c, double limit_c) {
+  return value_c >= limit_c - 0.005;
+}
+
+/// Warmer than the limit: what is not at or under it, but never so when missing (NaN).
+constexpr bool over(double value_c, double limit_c) {
+  return value_c > limit_c + 0.005;
+}
+
 } // namespace nightsow

@@ -18,7 +18,10 @@ namespace {
 constexpr double single_day_margin_k = 5.0;
 // A kind that starts in any mild season, and whose rule names no day limit (common practice).
 constexpr double usual_day_limit_c = 27.0;
+// Below so many seasons in ten a warning would stand beside every line (common practice, no
+// source).
 constexpr double relapse_worth_saying = 0.3;
+// For rules that say neither (common practice, no source).
 constexpr double usual_growth_days = 70.0;
 constexpr double usual_main_look_days = 30.0;
 
@@ -74,7 +77,9 @@ void set_latest_day(const LineInput& input,
     // Too short a season even from its first day: at least none of its second half.
     timing.water.no_later_than = season.coldest - Days{1};
   }
-  timing.passed = timing.water.no_later_than && *timing.water.no_later_than < input.garden.today;
+  if (timing.water.no_later_than && *timing.water.no_later_than < input.garden.today) {
+    timing.missed = window_passed(*timing.water.no_later_than);
+  }
   const ReasonCode code =
       timing.water.no_later_than ? ReasonCode::growth_before_rest : ReasonCode::season_too_short;
   std::vector<Reason>& list = timing.water.no_later_than ? timing.reasons : timing.risks;
@@ -111,6 +116,16 @@ void wait_until_ripe(const LineInput& input, LineTiming& timing) {
   timing.reasons.insert(timing.reasons.begin(), not_ripe_reason(input.seed));
 }
 
+// Seed that has to wait for ripeness may miss the season by it.
+void miss_season_if_ripe_too_late(const LineInput& input, LineTiming& timing) {
+  const std::optional<Date>& latest = timing.water.no_later_than;
+  if (!timing.missed && !input.seed.ripe && input.seed.ripe_on && latest &&
+      *input.seed.ripe_on > *latest) {
+    timing.missed = Reason{ReasonCode::ripe_too_late,
+                           {{"ripe_on", *input.seed.ripe_on}, {"no_later_than", *latest}}};
+  }
+}
+
 // Under a gate that binds: a risk when the seed will not be ripe by the time nights hold.
 void warn_of_unripe_seed(const LineInput& input, LineTiming& timing) {
   const std::optional<Date>& expected = timing.water.expected.p50;
@@ -120,27 +135,18 @@ void warn_of_unripe_seed(const LineInput& input, LineTiming& timing) {
   }
 }
 
-Verdict to_verdict(Open open) {
-  switch (open) {
-  case Open::yes:
-    return Verdict::water_now;
-  case Open::no:
-    return Verdict::wait;
-  case Open::unknown:
-    break;
-  }
-  return Verdict::unknown;
-}
-
 void append(std::vector<Reason>& list, std::vector<Reason> more) {
   list.insert(list.end(), more.begin(), more.end());
 }
 
-void add_gate_risks(const GateOutlook& gate, LineTiming& timing) {
-  if (gate.words.observed.day_limit_left_out && gate.limit.day_limit) {
-    timing.risks.push_back(
-        {ReasonCode::day_limit_left_out, {{"day_limit_c", *gate.limit.day_limit}}});
+void add_day_limit_risk(bool left_out, std::optional<Celsius> day_limit, LineTiming& timing) {
+  if (left_out && day_limit) {
+    timing.risks.push_back({ReasonCode::day_limit_left_out, {{"day_limit_c", *day_limit}}});
   }
+}
+
+void add_gate_risks(const GateOutlook& gate, LineTiming& timing) {
+  add_day_limit_risk(gate.words.observed.day_limit_left_out, gate.limit.day_limit, timing);
   if (gate.words.relapse >= relapse_worth_saying) {
     timing.risks.push_back(
         {ReasonCode::relapse_likely, {{"share", Share{rounded_share(gate.words.relapse)}}}});
@@ -178,7 +184,7 @@ void judge_mild_days(const LineInput& input,
     }
   }
   apply_guard(input.guard, *timing.water.not_before <= input.garden.today, verdict);
-  timing.verdict = to_verdict(verdict.open);
+  timing.verdict = verdict_of(verdict.open);
   timing.reasons.insert(timing.reasons.begin(), verdict.reasons.begin(), verdict.reasons.end());
 }
 
@@ -205,17 +211,23 @@ LineTiming cool_timing(const LineInput& input,
   timing.gate = gate_answer(gate);
   timing.water.not_before = first_allowed(input, *season);
   GateVerdict verdict = gate_verdict(climate, here, gate, input.guard, input.garden.today);
-  timing.verdict = to_verdict(verdict.open);
+  timing.verdict = verdict_of(verdict.open);
   timing.reasons = std::move(verdict.reasons);
   append(timing.reasons, gate_reasons(gate, *season, input.bench));
   if (gate.binding.binds) {
     time_by_gate(gate, input.bench, timing);
     warn_of_unripe_seed(input, timing);
   } else {
-    timing.water.expected = to_spread(mild_outlook(here, limit->day_limit).days);
+    const MildOutlook mild = mild_outlook(here, limit->day_limit);
+    timing.water.expected = to_spread(mild.days);
+    add_day_limit_risk(mild.day_limit_left_out, limit->day_limit, timing);
     wait_until_ripe(input, timing);
   }
+  keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
+  if (!gate.binding.binds) {
+    miss_season_if_ripe_too_late(input, timing);
+  }
   return timing;
 }
 
@@ -239,8 +251,11 @@ LineTiming mild_timing(const LineInput& input,
   timing.water.expected = to_spread(mild.days);
   timing.reasons.push_back(start_without_gate_reason(*season, day_limit));
   judge_mild_days(input, climate, day_limit, mild.mild_now, timing);
+  add_day_limit_risk(mild.day_limit_left_out, day_limit, timing);
   wait_until_ripe(input, timing);
+  keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
+  miss_season_if_ripe_too_late(input, timing);
   return timing;
 }
 

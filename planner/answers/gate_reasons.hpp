@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planner/answers/nights_answer.hpp"
+#include "planner/answers/plan_answer.hpp"
 #include "planner/answers/reason.hpp"
 #include "planner/model/bench_climate.hpp"
 #include "planner/model/cool_season.hpp"
@@ -27,6 +28,9 @@ struct GateVerdict {
                                        const GateOutlook& gate,
                                        const ReadingsGuard& guard,
                                        Date today);
+
+/// A question that is open is a packet to water; one that is not waits.
+[[nodiscard]] Verdict verdict_of(Open open);
 
 /// Stale readings leave every verdict that is due by now unknown; suspect ones only a "yes".
 void apply_guard(const ReadingsGuard& guard, bool due, GateVerdict& verdict);

@@ -63,9 +63,7 @@ Reason warmth_reason(const HotWindow& window, const HotNeeds& needs) {
 void judge(const LineInput& input, bool now, LineTiming& timing) {
   GateVerdict verdict{now ? Open::yes : Open::no, {}};
   apply_guard(input.guard, *timing.water.not_before <= input.garden.today, verdict);
-  timing.verdict = verdict.open == Open::yes  ? Verdict::water_now
-                   : verdict.open == Open::no ? Verdict::wait
-                                              : Verdict::unknown;
+  timing.verdict = verdict_of(verdict.open);
   timing.reasons.insert(timing.reasons.begin(), verdict.reasons.begin(), verdict.reasons.end());
 }
 
@@ -76,11 +74,11 @@ LineTiming timing_without_phases(const LineInput& input,
   LineTiming timing;
   HotWindow window;
   window.night_c = climate.smooth.night.value_c(input.garden.today);
-  window.warm_without_mat = window.night_c + 0.005 >= needs.warm_night_c;
+  window.warm_without_mat = at_or_over(window.night_c, needs.warm_night_c);
   const std::optional<HeatMat> mat = mat_for(input.garden.garden, input.bench);
   if (mat && needs.uses_mat) {
     window.mat_night_c = night_on_mat_c(window.night_c, *mat);
-    window.warm_with_mat = *window.mat_night_c + 0.005 >= needs.warm_night_c;
+    window.warm_with_mat = at_or_over(*window.mat_night_c, needs.warm_night_c);
   }
   const bool warm = window.warm_without_mat || window.warm_with_mat;
   timing.water.not_before = input.garden.today;
@@ -106,13 +104,19 @@ LineTiming hot_timing(const LineInput& input,
       hot_window(climate, *season, needs, mat_for(input.garden.garden, input.bench));
   const Date first = std::max(input.garden.today, window.opens);
   LineTiming timing;
-  timing.passed = window.closes < input.garden.today;
+  if (window.closes < input.garden.today) {
+    timing.missed = window_passed(window.closes);
+  }
   timing.water.not_before = first;
   timing.water.expected = {first, first, first, 0.0};
   timing.water.no_later_than = window.closes;
+  const Reason warmth = warmth_reason(window, needs);
+  const bool too_cool =
+      warmth.code == ReasonCode::mat_needed || warmth.code == ReasonCode::mat_still_cool;
   timing.reasons.push_back(
       {ReasonCode::starts_hot, {{"begins", window.opens}, {"ends", window.closes}}});
-  timing.reasons.push_back(warmth_reason(window, needs));
+  // What stands in the way comes first.
+  timing.reasons.insert(too_cool ? timing.reasons.begin() : timing.reasons.end(), warmth);
   const NamedValue days{"days", static_cast<int>(std::lround(needs.growth_needed_days))};
   const NamedValue rest{"rest", window.rest.begins};
   if (window.season_too_short) {
@@ -120,7 +124,7 @@ LineTiming hot_timing(const LineInput& input,
   } else {
     timing.reasons.push_back({ReasonCode::growth_before_rest, {days, rest}});
   }
-  judge(input, window.opens <= input.garden.today && !timing.passed, timing);
+  judge(input, window.opens <= input.garden.today && !timing.missed, timing);
   return timing;
 }
 

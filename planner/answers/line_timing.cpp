@@ -8,15 +8,6 @@ namespace nightsow::planner {
 
 namespace {
 
-// A day on which nights held weeks ago is no day to water on: first water is due from now on.
-void keep_from(Date first, Spread& expected) {
-  for (std::optional<Date>* date : {&expected.p10, &expected.p50, &expected.p90}) {
-    if (*date) {
-      *date = std::max(**date, first);
-    }
-  }
-}
-
 LineTiming at_once_timing(Date today) {
   LineTiming timing;
   timing.verdict = Verdict::water_now;
@@ -26,9 +17,23 @@ LineTiming at_once_timing(Date today) {
   return timing;
 }
 
-LineTiming timing_by_start(const LineInput& input,
-                           BenchSeasons& seasons,
-                           const std::optional<climate::Season>& season) {
+} // namespace
+
+Reason window_passed(Date no_later_than) {
+  return {ReasonCode::window_passed, {{"no_later_than", no_later_than}}};
+}
+
+void keep_from(Date first, Spread& expected) {
+  for (std::optional<Date>* date : {&expected.p10, &expected.p50, &expected.p90}) {
+    if (*date) {
+      *date = std::max(**date, first);
+    }
+  }
+}
+
+LineTiming line_timing(const LineInput& input,
+                       BenchSeasons& seasons,
+                       const std::optional<climate::Season>& season) {
   switch (start_of(input.rule.rule)) {
   case species_rules::Start::cool:
     return cool_timing(input, seasons, season);
@@ -40,18 +45,6 @@ LineTiming timing_by_start(const LineInput& input,
     break;
   }
   return at_once_timing(input.garden.today);
-}
-
-} // namespace
-
-LineTiming line_timing(const LineInput& input,
-                       BenchSeasons& seasons,
-                       const std::optional<climate::Season>& season) {
-  LineTiming timing = timing_by_start(input, seasons, season);
-  if (timing.water.not_before) {
-    keep_from(*timing.water.not_before, timing.water.expected);
-  }
-  return timing;
 }
 
 } // namespace nightsow::planner

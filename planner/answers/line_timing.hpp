@@ -29,14 +29,21 @@ struct LineTiming {
   FirstWater water;
   std::vector<Reason> reasons;
   std::vector<Reason> risks;
-  bool passed = false; ///< the season's last day of first water lies before today
-  bool never = false;  ///< this place does not bring what the seed waits for
+  std::optional<Reason> missed; ///< why this season comes to nothing for it
+  bool never = false;           ///< this place does not bring what the seed waits for
 };
 
 /// The timing of a packet in a season; `season` is empty where the place has no phases.
 [[nodiscard]] LineTiming line_timing(const LineInput& input,
                                      BenchSeasons& seasons,
                                      const std::optional<climate::Season>& season);
+
+/// The last day of first water lies behind.
+[[nodiscard]] Reason window_passed(Date no_later_than);
+
+/// Moves what is expected before `first` to it: a day on which nights held weeks ago is no day to
+/// water on.
+void keep_from(Date first, Spread& expected);
 
 // The same by the rule's start.
 [[nodiscard]] LineTiming cool_timing(const LineInput& input,

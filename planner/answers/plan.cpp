@@ -81,14 +81,19 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
     require_past_season(garden, *season, usable);
   }
   Lines lines = lines_of(garden, request, guard, seasons, season);
+  const bool over = season && season->next_planning_begins <= garden.today;
 
   PlanAnswer answer;
   answer.garden = garden_head(garden.garden);
   answer.today = garden.today;
   answer.readings = readings_head(garden, usable);
   answer.warnings = warnings_of(garden, station, guard, usable);
-  if (season && lines.sowings.empty() && lines.passed > 0) {
-    const climate::Season next = climate::season_of(*station.turning.phases, season->next_hottest);
+  if (garden.packets.empty()) {
+    answer.warnings.push_back({ReasonCode::no_packets, {}});
+  }
+  if (over || (season && lines.sowings.empty() && lines.passed > 0)) {
+    const climate::Season next =
+        climate::season_after(*station.turning.phases, *season, garden.today);
     answer.warnings.push_back(
         {ReasonCode::season_over, {{"season", season->name}, {"next", next.name}}});
     answer.preview = true;

@@ -22,7 +22,6 @@ constexpr double keeps_half_life_years = 5.0;
 constexpr double deferral_worth_saying = 0.15;
 // The rule's share of fresh seed that comes up, where a rule made by hand gives none.
 constexpr double usual_germination_share = 0.5;
-constexpr double fresh_share = 0.95;
 
 template <class E>
 std::optional<std::string> word(const std::optional<species_rules::Choice<E>>& choice) {
@@ -65,9 +64,22 @@ SeedAnswer seed_answer(const SeedState& seed) {
   return answer;
 }
 
+Reason fading_reason(const Packet& packet,
+                     const species_rules::Rule& rule,
+                     const SeedState& seed,
+                     std::vector<NamedValue> values) {
+  if (const std::optional<double> seeds = packet.seeds.middle()) {
+    const double share = value_or(rule.seed.germination_share, usual_germination_share);
+    const double come = *seeds * share * seed.alive / fresh_share_alive;
+    values.push_back({"expect", static_cast<int>(std::lround(come))});
+  }
+  return {ReasonCode::seed_fading, std::move(values)};
+}
+
 void add_seed_reasons(const Packet& packet,
                       const species_rules::Rule& rule,
                       const SeedState& seed,
+                      bool this_season,
                       std::vector<Reason>& reasons,
                       std::vector<Reason>& risks) {
   if (!seed.age_years) {
@@ -76,12 +88,10 @@ void add_seed_reasons(const Packet& packet,
   }
   const NamedValue alive{"alive", Share{rounded_share(seed.alive)}};
   const NamedValue age{"age_years", rounded_tenth(*seed.age_years)};
-  if (seed.fading()) {
-    const double share = value_or(rule.seed.germination_share, usual_germination_share);
-    const double come = packet.seeds.middle().value_or(0.0) * share * seed.alive / fresh_share;
-    reasons.insert(
-        reasons.begin(),
-        {ReasonCode::seed_fading, {alive, age, {"expect", static_cast<int>(std::lround(come))}}});
+  if (seed.fading() && this_season) {
+    reasons.insert(reasons.begin(), fading_reason(packet, rule, seed, {alive, age}));
+  } else if (seed.fading()) {
+    reasons.push_back({ReasonCode::seed_fades_first, {alive, age}});
   } else {
     const bool keeps = value_or(rule.seed.half_life_years, 0.0) >= keeps_half_life_years;
     reasons.push_back({keeps ? ReasonCode::seed_keeps : ReasonCode::seed_alive, {alive, age}});
@@ -167,14 +177,17 @@ NotNow next_season_line(const LineInput& input,
                         BenchSeasons& seasons,
                         const climate::Season& season,
                         const LineTiming& passed) {
-  const climate::Season next =
-      climate::season_of(*seasons.station().turning.phases, season.next_hottest);
-  LineTiming timing = line_timing(input, seasons, next);
-  std::vector<Reason> reasons{
-      {ReasonCode::window_passed, {{"no_later_than", *passed.water.no_later_than}}}};
+  const climate::Phases& phases = *seasons.station().turning.phases;
+  LineTiming timing = line_timing(input, seasons, season_after(phases, season, input.garden.today));
+  std::vector<Reason> reasons{*passed.missed};
   if (timing.water.expected.p50) {
     reasons.push_back({ReasonCode::next_window, {{"when", *timing.water.expected.p50}}});
   }
+  // What stands in the way every season has to be said while it is put off, too.
+  std::copy_if(timing.risks.begin(),
+               timing.risks.end(),
+               std::back_inserter(reasons),
+               [](const Reason& risk) { return risk.code == ReasonCode::season_too_short; });
   const std::optional<Date> when = timing.water.expected.p50;
   timing.reasons = std::move(reasons);
   return not_now_of(input, std::move(timing), when);
@@ -196,10 +209,10 @@ PlanLine plan_line(const LoadedGarden& garden,
       garden, packet, *lookup.found, seed, guard, bench_named(garden.garden, packet.bench).name};
   LineTiming timing = line_timing(input, seasons, season);
   PlanLine line;
-  line.passed = timing.passed && season.has_value();
+  line.passed = season && timing.missed && timing.missed->code == ReasonCode::window_passed;
   std::vector<Reason>* reasons = nullptr;
   std::vector<Reason> risks;
-  if (line.passed) {
+  if (season && timing.missed) {
     line.place = next_season_line(input, seasons, *season, timing);
     reasons = &std::get<NotNow>(line.place).reasons;
   } else if (timing.never) {
@@ -209,7 +222,8 @@ PlanLine plan_line(const LoadedGarden& garden,
     line.place = sowing_of(input, std::move(timing));
     reasons = &std::get<Sowing>(line.place).reasons;
   }
-  add_seed_reasons(packet, lookup.found->rule, seed, *reasons, risks);
+  const bool this_season = std::holds_alternative<Sowing>(line.place);
+  add_seed_reasons(packet, lookup.found->rule, seed, this_season, *reasons, risks);
   add_name_reasons(lookup, packet.taxon, *reasons);
   add_bench_reason(seasons.climate(input.bench).bench, *reasons);
   if (auto* sowing = std::get_if<Sowing>(&line.place)) {

@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 47> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -42,6 +42,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
     {Code::no_rest_by_heat, "no_rest_by_heat"},
     {Code::season_too_short, "season_too_short"},
     {Code::seed_fading, "seed_fading"},
+    {Code::seed_fades_first, "seed_fades_first"},
     {Code::seed_keeps, "seed_keeps"},
     {Code::seed_alive, "seed_alive"},
     {Code::seed_age_unknown, "seed_age_unknown"},
@@ -50,8 +51,10 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 44> names{{
     {Code::fleshy_at_once, "fleshy_at_once"},
     {Code::defers, "defers"},
     {Code::window_passed, "window_passed"},
+    {Code::ripe_too_late, "ripe_too_late"},
     {Code::next_window, "next_window"},
     {Code::season_over, "season_over"},
+    {Code::no_packets, "no_packets"},
     {Code::synonym, "synonym"},
     {Code::spelling, "spelling"},
     {Code::unknown_taxon, "unknown_taxon"},

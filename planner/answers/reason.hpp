@@ -48,6 +48,7 @@ enum class ReasonCode {
   season_too_short,   ///< days, rest
   // Seed.
   seed_fading,      ///< alive, age_years, expect
+  seed_fades_first, ///< alive, age_years: it waits for another season all the same
   seed_keeps,       ///< alive, age_years
   seed_alive,       ///< alive, age_years
   seed_age_unknown, ///< no value
@@ -57,8 +58,10 @@ enum class ReasonCode {
   defers,           ///< share
   // The season.
   window_passed, ///< no_later_than
+  ripe_too_late, ///< ripe_on, no_later_than
   next_window,   ///< when
   season_over,   ///< season, next
+  no_packets,    ///< no value
   // Names.
   synonym,       ///< written, accepted
   spelling,      ///< written, read_as

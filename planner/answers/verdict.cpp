@@ -1,3 +1,4 @@
+#include "planner/answers/gate_reasons.hpp"
 #include "planner/answers/nights_answer.hpp"
 #include "planner/answers/plan_answer.hpp"
 
@@ -13,6 +14,18 @@ std::string_view name_of(Verdict verdict) {
     return "unknown";
   }
   return {};
+}
+
+Verdict verdict_of(Open open) {
+  switch (open) {
+  case Open::yes:
+    return Verdict::water_now;
+  case Open::no:
+    return Verdict::wait;
+  case Open::unknown:
+    break;
+  }
+  return Verdict::unknown;
 }
 
 std::string_view name_of(Open open) {

@@ -56,6 +56,20 @@ std::optional<int> moved_days(const WhatIfSide& before,
          days_between(today_before, *before.expected.p50);
 }
 
+// 183 days are not quite half an orbit, so a mirrored date may move by one.
+int tolerated_days(const WhatIfRequest& request) {
+  return std::any_of(request.changes.begin(),
+                     request.changes.end(),
+                     [](const Change& change) { return std::holds_alternative<Mirror>(change); })
+             ? 1
+             : 0;
+}
+
+bool differs(const WhatIfLine& line, int tolerated) {
+  return line.before.list != line.after.list || line.before.verdict != line.after.verdict ||
+         line.before.binds != line.after.binds || std::abs(line.moved_days.value_or(0)) > tolerated;
+}
+
 // Packets that change side first, then by how far they move, then by id.
 void sort_by_difference(std::vector<WhatIfLine>& lines) {
   const auto key = [](const WhatIfLine& line) {
@@ -92,7 +106,11 @@ WhatIfAnswer whatif(const LoadedGarden& garden, const WhatIfRequest& request) {
                             placed.taxon,
                             placed.side,
                             side_after,
-                            moved_days(placed.side, before.today, side_after, after.today)});
+                            moved_days(placed.side, before.today, side_after, after.today),
+                            false});
+  }
+  for (WhatIfLine& line : answer.lines) {
+    line.differs = differs(line, tolerated_days(request));
   }
   sort_by_difference(answer.lines);
   return answer;

@@ -35,6 +35,9 @@ struct WhatIfLine {
   /// By how many days the expected first water moves, as a distance from each plan's today;
   /// positive is later. Empty when one side has no date.
   std::optional<int> moved_days;
+  /// Something a grower would act on: another list or verdict, nights that come to decide or no
+  /// longer do, or a date that moves (under a mirror by more than a day, which the orbit makes).
+  bool differs = false;
 };
 
 struct WhatIfAnswer {

@@ -11,10 +11,12 @@ namespace nightsow::planner {
 
 namespace {
 
+// Nothing asked about is nothing open: a script must not take it for a yes.
 bool all_open(const NightsAnswer& answer) {
-  return std::all_of(answer.genera.begin(), answer.genera.end(), [](const GenusNights& genus) {
-    return genus.open == Open::yes;
-  });
+  return !answer.genera.empty() &&
+         std::all_of(answer.genera.begin(), answer.genera.end(), [](const GenusNights& genus) {
+           return genus.open == Open::yes;
+         });
 }
 
 } // namespace

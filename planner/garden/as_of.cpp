@@ -63,8 +63,7 @@ Problem problem_of(const Packet& packet, std::string found, std::string remedy) 
           std::move(remedy)};
 }
 
-// Only what has happened by today is known of a packet.
-void cut_at(Packet& packet, Date today, std::vector<Problem>& problems) {
+void cut_harvest_at(Packet& packet, Date today, std::vector<Problem>& problems) {
   if (packet.harvested && packet.harvested->first > today) {
     problems.push_back(problem_of(packet,
                                   fmt::format("{} is harvested {}, after today",
@@ -72,9 +71,21 @@ void cut_at(Packet& packet, Date today, std::vector<Problem>& problems) {
                                               format_iso_date(packet.harvested->first)),
                                   "correct it; the seed counts as fresh"));
     packet.harvested = DateRange{today, today};
-  } else if (packet.harvested) {
+    return;
+  }
+  if (packet.harvested) {
     packet.harvested->last = std::min(packet.harvested->last, today);
   }
+  if (packet.received && packet.received->first > today) {
+    problems.push_back(problem_of(packet,
+                                  fmt::format("{} is received {}, after today",
+                                              packet.id,
+                                              format_iso_date(packet.received->first)),
+                                  "correct it; the packet is planned as if it were here"));
+  }
+}
+
+void cut_test_at(Packet& packet, Date today, std::vector<Problem>& problems) {
   if (packet.tested && packet.tested->on && *packet.tested->on > today) {
     problems.push_back(problem_of(
         packet,
@@ -100,8 +111,10 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   known.packets = folder.packets;
   known.catalogue = folder.catalogue;
   known.problems = folder.problems;
+  // Only what has happened by today is known of a packet.
   for (Packet& packet : known.packets) {
-    cut_at(packet, today, known.problems);
+    cut_harvest_at(packet, today, known.problems);
+    cut_test_at(packet, today, known.problems);
   }
   return known;
 }

@@ -61,9 +61,10 @@ struct LoadedGarden {
 
 /// The garden as it was known on a day: readings after it are cut off before they are screened, so
 /// that a shorter file gives the same answer; the series ends with the last day that has a reading.
-/// A harvest after today is a problem, and the seed counts as fresh; a test after today is a
-/// problem, and does not count. Packets themselves stay, whenever they were received. Throws
-/// InputError when there is no usable night up to today.
+/// A harvest after today is a problem, and the seed counts as fresh; so is a receipt, and the
+/// packet is planned as if it were here; a test after today is a problem, and does not count.
+/// Packets themselves stay, whenever they were received. Throws InputError when there is no usable
+/// night up to today.
 [[nodiscard]] LoadedGarden as_of(const GardenFolder& folder, Date today);
 
 } // namespace nightsow::planner

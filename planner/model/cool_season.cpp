@@ -57,6 +57,9 @@ MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_l
   if (outlook.members > 0 && last >= allowed) {
     const auto seen = outlook.day_of(0).first(static_cast<std::size_t>(outlook.observed_days));
     mild.mild_now = climate::first_mild_day(seen, day_limit, last).has_value();
+    const auto window = std::min(seen.size(), static_cast<std::size_t>(climate::holds_of));
+    mild.day_limit_left_out =
+        day_limit && !climate::mean_of_maxima(seen.last(window), climate::holds_least_maxima);
   }
   return mild;
 }

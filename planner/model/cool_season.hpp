@@ -29,8 +29,9 @@ struct GateOutlook {
 
 /// First water where nights do not decide.
 struct MildOutlook {
-  climate::DateSpread days; ///< the limb has begun and days are mild enough, over members
-  bool mild_now = false;    ///< both are so on the last day of the readings
+  climate::DateSpread days;        ///< the limb has begun and days are mild enough, over members
+  bool mild_now = false;           ///< both are so on the last day of the readings
+  bool day_limit_left_out = false; ///< too few maxima of late to tell; they are taken as mild
 };
 
 [[nodiscard]] MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_limit);

@@ -22,16 +22,11 @@ std::optional<Date> first_warm_night(const BenchClimate& climate,
                                      const std::optional<HeatMat>& mat) {
   for (Date day = from; day <= to; day += Days{1}) {
     const double night_c = night_for_seed_c(climate.smooth.night.value_c(day), needs, mat);
-    if (night_c + 0.005 >= needs.warm_night_c) {
+    if (at_or_over(night_c, needs.warm_night_c)) {
       return day;
     }
   }
   return std::nullopt;
-}
-
-Date last_before(Date day, date::month_day recurring) {
-  const Date this_year = in_year(recurring, year_of(day));
-  return this_year <= day ? this_year : in_year(recurring, year_of(day) - 1);
 }
 
 } // namespace
@@ -47,15 +42,15 @@ HotWindow hot_window(const BenchClimate& climate,
                      const HotNeeds& needs,
                      const std::optional<HeatMat>& mat) {
   const climate::Phases& phases = *climate.turning.phases;
-  const Date hot_begins = last_before(season.hottest, phases.hot_season_begins);
+  const Date hot_begins = climate::last_on_or_before(season.hottest, phases.hot_season_begins);
   const Date hot_ends = season.limb_begins - Days{1};
 
   HotWindow window;
   window.night_c = climate.smooth.night.value_c(season.hottest);
-  window.warm_without_mat = window.night_c + 0.005 >= needs.warm_night_c;
+  window.warm_without_mat = at_or_over(window.night_c, needs.warm_night_c);
   if (mat) {
     window.mat_night_c = night_on_mat_c(window.night_c, *mat);
-    window.warm_with_mat = *window.mat_night_c + 0.005 >= needs.warm_night_c;
+    window.warm_with_mat = at_or_over(*window.mat_night_c, needs.warm_night_c);
   }
   const std::optional<Date> warm =
       first_warm_night(climate, season.planning_begins, season.hottest, needs, mat);

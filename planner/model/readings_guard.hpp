@@ -8,6 +8,7 @@
 
 namespace nightsow::planner {
 
+// Both common practice, no source.
 inline constexpr int stale_days = 10;     ///< readings that end earlier are said first
 inline constexpr int suspect_nights = 21; ///< no finding may stand among the last so many nights
 inline constexpr int hot_window_days = 7;

@@ -11,14 +11,17 @@ namespace nightsow::planner {
 /// Under this share alive a packet is fading: sow all of it (common practice, no source).
 inline constexpr double fading_share = 0.6;
 
+/// The share of sound seed when freshly harvested: a Ki of 1.645 probits.
+inline constexpr double fresh_share_alive = 0.95;
+
 /// What has become of the seed in a packet by a day, from its age, its store and its rule. Shares
 /// are of seed that was 95 % sound when harvested.
 struct SeedState {
   std::optional<double> age_years; ///< to the middle of the harvest range; empty: not known
-  double alive = 0.95;
-  double alive_low = 0.95;  ///< short half-life, early harvest
-  double alive_high = 0.95; ///< long half-life, late harvest
-  double alive_next_year = 0.95;
+  double alive = fresh_share_alive;
+  double alive_low = fresh_share_alive;  ///< short half-life, early harvest
+  double alive_high = fresh_share_alive; ///< long half-life, late harvest
+  double alive_next_year = fresh_share_alive;
   bool ripe = true;            ///< half of the seed has had the warm dry storage it needs
   std::optional<Date> ripe_on; ///< when it will have, kept as it is now; empty: never so
 

@@ -85,7 +85,8 @@ std::string part_text(const PlanAnswer& answer,
   if (rows.empty()) {
     return {};
   }
-  std::vector<Column> columns{{"Packet"}, {"Taxon", Align::left, true}, {"Seeds", Align::right}};
+  std::vector<Column> columns{
+      {"Packet", Align::left, true}, {"Taxon", Align::left, true}, {"Seeds", Align::right}};
   if (with_gate) {
     columns.push_back({"Cool nights so far", Align::left, true});
   }
@@ -105,7 +106,8 @@ std::string not_now_text(const PlanAnswer& answer, const TextStyle& style) {
   if (rows.empty()) {
     return {};
   }
-  const std::vector<Column> columns{{"Packet"}, {"Taxon", Align::left, true}, {"Next"}};
+  const std::vector<Column> columns{
+      {"Packet", Align::left, true}, {"Taxon", Align::left, true}, {"Next"}};
   return '\n' + heading_text("Not this season, or not here", style) +
          table_text(columns, rows, style);
 }
@@ -113,7 +115,7 @@ std::string not_now_text(const PlanAnswer& answer, const TextStyle& style) {
 std::string head_text(const PlanAnswer& answer, const TextStyle& style) {
   std::string text = garden_line(answer.garden, answer.today, answer.season);
   if (answer.preview) {
-    text += "A look ahead: every window of the season before it has passed.\n";
+    text += "A look ahead: every window of the season asked for has passed.\n";
   }
   if (answer.phases) {
     const PhasesHead& phases = *answer.phases;

@@ -186,7 +186,9 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t columns) {
       lines.emplace_back();
     }
     while (columns_of(word) > columns) {
-      const std::size_t cut = bytes_of(word, columns);
+      const std::size_t room = bytes_of(word, columns);
+      const std::size_t hyphen = word.substr(0, room).rfind('-');
+      const std::size_t cut = hyphen == std::string_view::npos ? room : hyphen + 1;
       lines.back() = word.substr(0, cut);
       lines.emplace_back();
       word.remove_prefix(cut);

@@ -29,7 +29,8 @@ struct TableRow {
 [[nodiscard]] std::string shortened(std::string_view text, std::size_t columns);
 
 /// Lines of at most that many columns, broken between words, a number never from its unit; longer
-/// words are cut. At least one line. Control characters count as spaces.
+/// words are cut, behind a hyphen where there is one. At least one line. Control characters count
+/// as spaces.
 [[nodiscard]] std::vector<std::string> wrapped(std::string_view text, std::size_t columns);
 
 /// The text as lines within `text_width`: `lead` before the first, as many spaces before the

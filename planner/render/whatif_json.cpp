@@ -25,6 +25,7 @@ Json line_json(const WhatIfLine& line) {
   json["before"] = side_json(line.before);
   json["after"] = side_json(line.after);
   json["moved_days"] = json_number(line.moved_days);
+  json["differs"] = line.differs;
   json["plants_change"] = nullptr; // needs expected plants
   return json;
 }

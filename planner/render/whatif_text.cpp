@@ -48,12 +48,6 @@ std::string moved_text(const WhatIfLine& line) {
                      *line.moved_days > 0 ? "later" : "earlier");
 }
 
-// Dates themselves move under a mirror, so sides are compared by what they say of the packet.
-bool differs(const WhatIfLine& line) {
-  return line.before.list != line.after.list || line.before.verdict != line.after.verdict ||
-         line.before.binds != line.after.binds || line.moved_days.value_or(0) != 0;
-}
-
 // That nights come to decide, or no longer do, is a difference of its own.
 std::string binding_line(const WhatIfLine& line) {
   if (!line.before.binds || !line.after.binds || line.before.binds == line.after.binds) {
@@ -66,7 +60,7 @@ std::string binding_line(const WhatIfLine& line) {
 std::string differences_text(const WhatIfAnswer& answer, const TextStyle& style) {
   std::vector<TableRow> rows;
   for (const auto& line : answer.lines) {
-    if (differs(line)) {
+    if (line.differs) {
       rows.push_back({{line.packet,
                        line.taxon,
                        side_text(line.before, answer.today_before),
@@ -75,7 +69,7 @@ std::string differences_text(const WhatIfAnswer& answer, const TextStyle& style)
                       binding_line(line)});
     }
   }
-  const std::vector<Column> columns{{"Packet"},
+  const std::vector<Column> columns{{"Packet", Align::left, true},
                                     {"Taxon", Align::left, true},
                                     {"As it is (8 in 10)", Align::left, true},
                                     {"Under the change (8 in 10)", Align::left, true},
@@ -84,18 +78,36 @@ std::string differences_text(const WhatIfAnswer& answer, const TextStyle& style)
          (rows.empty() ? "  Nothing.\n" : table_text(columns, rows, style));
 }
 
+// Where the change moves today, as a mirror does, both dates are shown: they stand equally far off.
 std::string unchanged_text(const WhatIfAnswer& answer, const TextStyle& style) {
+  const bool moves_today = answer.today_after != answer.today_before;
   std::vector<TableRow> rows;
   for (const auto& line : answer.lines) {
-    if (!differs(line)) {
-      rows.push_back({{line.packet, line.taxon, side_text(line.after, answer.today_after)}, ""});
+    if (line.differs) {
+      continue;
     }
+    TableRow row{{line.packet, line.taxon}, ""};
+    if (moves_today) {
+      row.cells.push_back(side_text(line.before, answer.today_before));
+    }
+    row.cells.push_back(side_text(line.after, answer.today_after));
+    rows.push_back(std::move(row));
   }
-  const std::vector<Column> columns{
-      {"Packet"}, {"Taxon", Align::left, true}, {"First water (8 in 10)", Align::left, true}};
-  return rows.empty()
-             ? ""
-             : '\n' + heading_text("What stays as it is", style) + table_text(columns, rows, style);
+  if (rows.empty()) {
+    return {};
+  }
+  std::vector<Column> columns{{"Packet", Align::left, true}, {"Taxon", Align::left, true}};
+  if (moves_today) {
+    columns.push_back({"As it is (8 in 10)", Align::left, true});
+    columns.push_back({"Under the change (8 in 10)", Align::left, true});
+  } else {
+    columns.push_back({"First water (8 in 10)", Align::left, true});
+  }
+  return '\n' +
+         heading_text(moves_today ? "What stays as it is, counted from today"
+                                  : "What stays as it is",
+                      style) +
+         table_text(columns, rows, style);
 }
 
 } // namespace

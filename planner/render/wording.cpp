@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 44> table{{
+constexpr std::array<Wording, 47> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c",
@@ -35,7 +35,7 @@ constexpr std::array<Wording, 44> table{{
      "highs of two weeks average {day_limit_c} or less]."},
     {Code::stirs_before_holds,
      "stirs holds limit_c",
-     "A first cool week, near {stirs}, is mostly a false start; nights hold at or under {limit_c} "
+     "A first cool week (about {stirs}) is mostly a false start; nights hold at or under {limit_c} "
      "from about {holds}."},
     {Code::nights_never_cool,
      "limit_c never seasons",
@@ -100,7 +100,8 @@ constexpr std::array<Wording, 44> table{{
     // Warm starters.
     {Code::starts_hot,
      "begins ends",
-     "It wants heat: sow it in the hot season, {begins} to {ends} here."},
+     "It wants heat: first water in the hot season, from {begins} to {ends} here; later leaves too "
+     "little time to grow."},
     {Code::warm_enough,
      "night_c limit_c",
      "Nights are warm enough without a mat: about {night_c}, and it asks for {limit_c} or more."},
@@ -131,6 +132,10 @@ constexpr std::array<Wording, 44> table{{
      "This seed fades:[ at an age of {age_years:year},] {alive} of it is still alive. Sow all of "
      "it "
      "this season[, expect about {expect:0} to come up]."},
+    {Code::seed_fades_first,
+     "alive age_years",
+     "This seed fades while it waits:[ at an age of {age_years:year},] {alive} of it is still "
+     "alive; keep it cool and dry, and sow all of it then."},
     {Code::seed_keeps,
      "alive age_years",
      "This seed keeps, so it can wait:[ at an age of {age_years:year},] {alive} of it is still "
@@ -160,10 +165,17 @@ constexpr std::array<Wording, 44> table{{
     {Code::window_passed,
      "no_later_than",
      "This season's time for its first water has passed: no later than {no_later_than}."},
+    {Code::ripe_too_late,
+     "ripe_on no_later_than",
+     "It ripens too late for this season: half of it by about {ripe_on}, and first water is due no "
+     "later than {no_later_than}."},
     {Code::next_window, "when", "Its next time for first water begins about {when}."},
     {Code::season_over,
      "season next",
      "Every window of season {season} has passed: this looks ahead at season {next}."},
+    {Code::no_packets,
+     "",
+     "No packets are listed: write the seed in hand into packets.csv, a line for each."},
     // Names.
     {Code::synonym, "written accepted", "{written} is an older name of {accepted}."},
     {Code::spelling, "written read_as", "{written} is read as {read_as}."},

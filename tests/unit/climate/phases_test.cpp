@@ -97,6 +97,14 @@ TEST(Seasons, AreNamedByTheYearOfTheMiddleOfTheirCoolingLimb) {
   EXPECT_EQ(season_named(phases, 2002).hottest, season.hottest);
 }
 
+TEST(Seasons, ThatAreOverAreFollowedByTheNextOrByTheOnePlannedToday) {
+  const Phases phases = phases_with_hottest(36);
+  const Season season = season_named(phases, 2001);
+  EXPECT_EQ(season_after(phases, season, season.coldest).name, 2002);
+  EXPECT_EQ(season_after(phases, season, season.next_planning_begins).name, 2002);
+  EXPECT_EQ(season_after(phases, season, season_named(phases, 2009).coldest).name, 2009);
+}
+
 TEST(Seasons, LetHoldsBeginWithTheLimbButNotWithinTheFirstFortnight) {
   Season season;
   season.hottest = day(2001, 2, 5);

@@ -115,6 +115,8 @@ TEST_P(PlanOnBothHalves, IsEmptyWithoutPackets) {
   EXPECT_TRUE(answer.sowings.empty());
   EXPECT_TRUE(answer.not_now.empty());
   EXPECT_FALSE(answer.preview);
+  EXPECT_TRUE(gives(answer.warnings, ReasonCode::no_packets));
+  EXPECT_FALSE(gives(plan_of(50, {bulbine}).warnings, ReasonCode::no_packets));
 }
 
 // Cool starters.
@@ -228,7 +230,7 @@ TEST_P(PlanOnBothHalves, SowsHotStartersWithinTheHotSeason) {
   EXPECT_EQ(line.verdict, Verdict::wait);
   EXPECT_LT(*line.first_water.expected.p50, answer.phases->cooling_limb_begins);
   EXPECT_LT(*line.first_water.no_later_than, answer.phases->cooling_limb_begins);
-  EXPECT_TRUE(gives(line.reasons, ReasonCode::mat_needed));
+  EXPECT_EQ(line.reasons.front().code, ReasonCode::mat_needed);
 }
 
 TEST_P(PlanOnBothHalves, AsksForNoGateOfKindsThatStartInAnyMildSeason) {
@@ -248,6 +250,22 @@ TEST_P(PlanOnBothHalves, SaysFirstThatSeedFadesAndHowManyMayCome) {
   EXPECT_TRUE(line.seed.fading);
   EXPECT_EQ(line.reasons.front().code, ReasonCode::seed_fading);
   EXPECT_LT(*value_in<int>(line.reasons, ReasonCode::seed_fading, "expect"), 15);
+}
+
+TEST_P(PlanOnBothHalves, ExpectsNoNumberOfFadingSeedThatWasNotCounted) {
+  const Sowing line =
+      sowing_of(plan_of(60, {"Albuca spiralis, 0.2g, harvested 400 days ago"}), "Albuca spiralis");
+  EXPECT_TRUE(gives(line.reasons, ReasonCode::seed_fading));
+  EXPECT_FALSE(value_in<int>(line.reasons, ReasonCode::seed_fading, "expect"));
+}
+
+TEST_P(PlanOnBothHalves, DoesNotSayThisSeasonOfFadingSeedThatHasMissedIt) {
+  const PlanAnswer answer = plan_of(255,
+                                    {"Albuca spiralis, 30 seeds, harvested 400 days ago",
+                                     "Brunsvigia josephinae, 6 seeds, harvested 3 days ago"});
+  const NotNow line = not_now_of(answer, "Albuca spiralis");
+  EXPECT_TRUE(gives(line.reasons, ReasonCode::seed_fades_first));
+  EXPECT_FALSE(gives(line.reasons, ReasonCode::seed_fading));
 }
 
 TEST_P(PlanOnBothHalves, SaysThatLongLivedSeedKeeps) {
@@ -297,6 +315,17 @@ TEST_P(PlanOnBothHalves, LooksAheadOnlyWhenItIsTheKindAskedForThatHasPassed) {
   const LoadedGarden garden = garden_of(invented(255, {bulbine}));
   EXPECT_TRUE(plan(garden, {.only = PlanRequest::Only::cool}).preview);
   EXPECT_FALSE(plan(garden, {.only = PlanRequest::Only::hot}).preview);
+}
+
+TEST_P(PlanOnBothHalves, LooksAheadFromTodayWhenASeasonLongPastIsAskedFor) {
+  const LoadedGarden garden =
+      garden_of(invented(60, {bulbine, "Brunsvigia josephinae, 6 seeds, harvested 3 days ago"}));
+  const int present = plan(garden, {}).season;
+  const PlanAnswer answer = plan(garden, {.season = present - 5});
+  EXPECT_TRUE(answer.preview);
+  EXPECT_EQ(answer.season, present);
+  EXPECT_EQ(value_in<int>(answer.warnings, ReasonCode::season_over, "season"), present - 5);
+  EXPECT_GT(*sowing_of(answer, "Bulbine annua").first_water.expected.p50, garden.today);
 }
 
 TEST_P(PlanOnBothHalves, PlansTheSeasonThatIsAskedFor) {

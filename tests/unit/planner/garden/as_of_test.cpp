@@ -128,6 +128,16 @@ TEST(AsOf, AHarvestAfterTodayIsAProblemAndTheSeedIsFresh) {
             "correct it; the seed counts as fresh");
 }
 
+TEST(AsOf, AReceiptAfterTodayIsAProblemAndThePacketStays) {
+  const auto folder = load(support::station_text("2026-01-01", 30),
+                           "packet,taxon,seeds,received\nb1,Bulbine annua,40,2026-02-03\n");
+  EXPECT_EQ(to_text(as_of(folder, day("2026-01-20")).problems.back()),
+            "packets.csv:2: b1 is received 2026-02-03, after today; expected a day up to today; "
+            "correct it; the packet is planned as if it were here");
+  EXPECT_EQ(as_of(folder, day("2026-01-20")).packets.size(), 1U);
+  EXPECT_EQ(as_of(folder, day("2026-02-03")).problems.size(), folder.problems.size());
+}
+
 TEST(AsOf, AHarvestThisYearEndsToday) {
   EXPECT_EQ(packet_as_of("2026,", "2026-01-20").harvested->first, day("2026-01-01"));
   EXPECT_EQ(packet_as_of("2026,", "2026-01-20").harvested->last, day("2026-01-20"));

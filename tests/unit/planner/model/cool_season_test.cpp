@@ -117,6 +117,16 @@ TEST_P(GateOnBothHalves, IsMildOnceTheLimbHasBegunAndDaysAreMildToo) {
   EXPECT_TRUE(mild(garden(60), 25.0).mild_now);
 }
 
+TEST_P(GateOnBothHalves, SaysWhenTooFewMaximaAreThereToTellMildDays) {
+  LoadedGarden holes = garden(60);
+  EXPECT_FALSE(mild(holes, 25.0).day_limit_left_out);
+  for (std::size_t back = 1; back <= 8; ++back) {
+    holes.station.set_day(holes.station.size() - back, climate::missing_c);
+  }
+  EXPECT_TRUE(mild(holes, 25.0).day_limit_left_out);
+  EXPECT_TRUE(mild(holes, 25.0).mild_now);
+}
+
 TEST_P(GateOnBothHalves, IsExpectedToBeMildWithTheLimbWhereDaysDoNotMatter) {
   const LoadedGarden early = garden(10);
   const MildOutlook outlook = mild(early, 35.0);

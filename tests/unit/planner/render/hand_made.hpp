@@ -219,8 +219,8 @@ inline WhatIfAnswer small_whatif() {
                           day("2026-07-20")};
   WhatIfSide after = before;
   after.expected = spread("2026-04-13", "2026-04-24", "2026-05-08");
-  whatif.lines = {{"S09", "Bulbine annua", before, after, 12},
-                  {"S10", "Trachyandra tortilis", before, before, 0}};
+  whatif.lines = {{"S09", "Bulbine annua", before, after, 12, true},
+                  {"S10", "Trachyandra tortilis", before, before, 0, false}};
   return whatif;
 }
 

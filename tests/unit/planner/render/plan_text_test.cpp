@@ -35,7 +35,8 @@ Waiting for cool nights
 In the hot season
   Packet  Taxon                   Seeds  First water (8 in 10)  Latest
   S20     Pachypodium namaquanum      8  from 3 Nov             10 Jan 2027
-      because: It wants heat: sow it in the hot season, 3 Nov 2026 to 10 Jan 2027 here.
+      because: It wants heat: first water in the hot season, from 3 Nov 2026 to 10 Jan 2027 here;
+               later leaves too little time to grow.
 
 Not this season, or not here
   Packet  Taxon        Next

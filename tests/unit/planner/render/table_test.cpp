@@ -33,6 +33,11 @@ TEST(Table, AWordWiderThanTheColumnIsCut) {
   EXPECT_EQ(wrapped("°°°°°°°", 3), (Lines{"°°°", "°°°", "°"}));
 }
 
+TEST(Table, ALongIdIsCutBehindItsHyphens) {
+  EXPECT_EQ(wrapped("pachypodium-namaquanum-2026", 14),
+            (Lines{"pachypodium-", "namaquanum-", "2026"}));
+}
+
 TEST(Table, NothingIsOneEmptyLine) {
   EXPECT_EQ(wrapped("", 10), (Lines{""}));
 }

@@ -28,6 +28,7 @@ TEST(WhatIfText, APacketThatDropsOutIsADifference) {
   WhatIfAnswer whatif = small_whatif();
   whatif.lines.at(1).after.list = "not_now";
   whatif.lines.at(1).moved_days.reset();
+  whatif.lines.at(1).differs = true;
   const std::string text = whatif_text(whatif, {});
   EXPECT_TRUE(holds(text, "not this season")) << text;
   EXPECT_FALSE(holds(text, "What stays as it is"));
@@ -46,6 +47,16 @@ TEST(WhatIfText, AMirrorSaysWhatItKeepsAndWhatDayItIs) {
   const std::string text = whatif_text(whatif, {});
   EXPECT_TRUE(holds(text, "seed keeps its age and ripeness as they are"));
   EXPECT_TRUE(holds(text, "Under the change it is 22 Aug 2026, season 2026.\n"));
+}
+
+TEST(WhatIfText, WhereTodayMovesBothDatesOfWhatStaysAreShown) {
+  WhatIfAnswer whatif = small_whatif();
+  whatif.today_after = day("2026-08-22");
+  whatif.lines.at(1).after.expected = spread("2026-10-01", "2026-10-12", "2026-10-26");
+  const std::string text = whatif_text(whatif, {});
+  const std::string_view stays = std::string_view{text}.substr(text.find("What stays as it is"));
+  EXPECT_NE(stays.find("12 Apr (1-26 Apr)"), std::string_view::npos) << text;
+  EXPECT_NE(stays.find("12 Oct (1-26 Oct)"), std::string_view::npos) << text;
 }
 
 TEST(WhatIfText, EveryLineFitsTheScreen) {
