@@ -14,6 +14,9 @@ constexpr std::size_t longest_line = 1U << 20U; // 1 MiB
 
 CsvReader::CsvReader(std::string_view text, char separator, std::string_view where)
     : text_(text), separator_(separator), where_(where) {
+  for (const char end : {separator, '\n', '\r'}) {
+    ends_field_[static_cast<unsigned char>(end)] = true;
+  }
   if (text_.starts_with("\xEF\xBB\xBF")) {
     position_ = 3;
   }
@@ -33,7 +36,9 @@ bool CsvReader::next() {
 void CsvReader::read_record() {
   fields_.clear();
   columns_.clear();
-  undoubled_.clear();
+  if (!undoubled_.empty()) {
+    undoubled_.clear();
+  }
   line_ = next_line_;
   line_start_ = position_;
   while (true) {
@@ -63,11 +68,19 @@ void CsvReader::read_record() {
 
 void CsvReader::read_plain_field() {
   const std::size_t begin = position_;
-  while (position_ < text_.size() && text_[position_] != separator_ && text_[position_] != '\n' &&
-         text_[position_] != '\r') {
-    ++position_;
-  }
+  position_ = end_of_field(begin);
   fields_.push_back(text_.substr(begin, position_ - begin));
+}
+
+// The place of the next separator, line end or end of the text. A table of bytes is quicker than
+// three comparisons a byte, and most bytes of a weather file pass here.
+std::size_t CsvReader::end_of_field(std::size_t from) const {
+  const char* const end = text_.data() + text_.size();
+  const char* at = text_.data() + from;
+  while (at != end && !ends_field_[static_cast<unsigned char>(*at)]) {
+    ++at;
+  }
+  return static_cast<std::size_t>(at - text_.data());
 }
 
 void CsvReader::read_quoted_field() {
@@ -107,10 +120,7 @@ void CsvReader::read_quoted_field() {
     break;
   }
   // What stands between a closing quote and the separator is padding; RFC 4180 allows none.
-  while (position_ < text_.size() && text_[position_] != separator_ && text_[position_] != '\n' &&
-         text_[position_] != '\r') {
-    ++position_;
-  }
+  position_ = end_of_field(position_);
 }
 
 void CsvReader::end_line() {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <deque>
 #include <span>
@@ -33,15 +34,30 @@ public:
   /// The column, from 1, in bytes, at which field `index` of the present record begins.
   [[nodiscard]] std::size_t column(std::size_t index) const { return columns_[index]; }
 
+  /// The line behind the present record.
+  [[nodiscard]] std::size_t next_line() const { return next_line_; }
+
+  /// What has not been read yet; it begins a line.
+  [[nodiscard]] std::string_view rest() const { return text_.substr(position_); }
+
+  /// Passes over so many bytes of the rest, which hold so many lines and end behind the last of
+  /// them. For those who read plain lines faster; fields() is void until the next call of next().
+  void skip(std::size_t bytes, std::size_t lines) {
+    position_ += bytes;
+    next_line_ += lines;
+  }
+
 private:
   void read_record();
   void read_quoted_field();
   void read_plain_field();
   void end_line();
+  [[nodiscard]] std::size_t end_of_field(std::size_t from) const;
 
   std::string_view text_;
   char separator_;
   std::string_view where_;
+  std::array<bool, 256> ends_field_{}; ///< by byte: separator and line ends
   std::size_t position_ = 0;
   std::size_t line_start_ = 0;
   std::size_t line_ = 0;

@@ -1,5 +1,6 @@
 #include "climate/base/file.hpp"
 
+#include "climate/base/much_memory.hpp"
 #include "climate/base/problem.hpp"
 
 #include <fcntl.h>
@@ -107,7 +108,10 @@ std::string read_whole_file(const std::filesystem::path& path, std::string_view 
                       "a smaller file",
                       "cut it to the station and years you need"});
   }
-  std::string content(static_cast<std::size_t>(status.st_size), '\0');
+  std::string content;
+  content.reserve(static_cast<std::size_t>(status.st_size));
+  expect_much(content.data(), content.capacity());
+  content.resize(static_cast<std::size_t>(status.st_size));
   std::size_t have = 0;
   while (have < content.size()) {
     const ssize_t got = ::read(file.number(), content.data() + have, content.size() - have);

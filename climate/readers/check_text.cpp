@@ -11,6 +11,7 @@ namespace nightsow::climate {
 namespace {
 
 constexpr std::size_t longest_line = 1U << 20U; // 1 MiB
+constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 
 // Files that are no text of readings, told by their first bytes.
 struct FirstBytes {
@@ -64,6 +65,25 @@ void refuse_nul(std::string_view text, std::string_view name) {
          "the file is damaged or no text: download it again");
 }
 
+// Steps from line end to line end by as much as a line may have, so that few lines are looked at.
+void refuse_long_line(std::string_view text, std::string_view name) {
+  std::size_t begin = text.starts_with(byte_order_mark) ? byte_order_mark.size() : 0;
+  while (text.size() - begin > longest_line) {
+    const std::size_t end = text.substr(begin, longest_line + 1).find_last_of("\r\n");
+    if (end == std::string_view::npos) {
+      LineReader before{text.substr(0, begin)};
+      while (before.next()) {
+      }
+      refuse(name,
+             before.number() + 1,
+             0,
+             "a line of over 1 MiB",
+             "check that this is the file you meant");
+    }
+    begin += end + 1;
+  }
+}
+
 // Length of the UTF-8 character that begins the text; 0 when it is none.
 std::size_t utf8_length(std::string_view text) {
   const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
@@ -100,16 +120,9 @@ void check_text(std::string_view text, std::string_view name) {
     }
   }
   refuse_nul(text, name);
-  bool blank = true;
-  LineReader lines{text};
-  while (lines.next()) {
-    if (lines.line().size() > longest_line) {
-      refuse(
-          name, lines.number(), 0, "a line of over 1 MiB", "check that this is the file you meant");
-    }
-    blank = blank && trimmed(lines.line()).empty();
-  }
-  if (blank) {
+  refuse_long_line(text, name);
+  const std::string_view content = text.starts_with(byte_order_mark) ? text.substr(3) : text;
+  if (content.find_first_not_of(" \t\r\n") == std::string_view::npos) {
     refuse(name, 0, 0, "the file is empty", "download or export it again");
   }
 }

@@ -1,11 +1,13 @@
 #include "climate/readers/daily_table.hpp"
 
 #include "climate/base/csv.hpp"
+#include "climate/base/much_memory.hpp"
 #include "climate/daily_series.hpp"
 #include "climate/readers/check_text.hpp"
 #include "climate/readers/date_field.hpp"
 #include "climate/readers/day_order.hpp"
 #include "climate/readers/field_value.hpp"
+#include "climate/readers/plain_rows.hpp"
 #include "climate/readers/row_faults.hpp"
 #include "climate/readers/table_header.hpp"
 
@@ -183,14 +185,28 @@ constexpr std::size_t shortest_row = 10; // "20240331,5"
 void reserve_rows(const Opening& opening, const TableHeader& header, Readings& readings) {
   if (header.line < opening.lines.size()) {
     const std::size_t length = std::max(opening.lines[header.line].size(), shortest_row);
-    readings.rows.reserve(opening.text.size() / length + 1);
+    reserve_much(readings.rows, opening.text.size() / length + 1);
   }
+}
+
+// Where rows may be plain, how; tables that mix stations or spread the date over columns are read
+// field by field.
+std::optional<PlainLayout> plain_layout(const Table& table) {
+  if (!table.header.date || table.station) {
+    return std::nullopt;
+  }
+  return PlainLayout{table.header.separator,
+                     table.header.names.size(),
+                     *table.header.date,
+                     table.header.night,
+                     table.header.day};
 }
 
 void read_rows(const Opening& opening, const Table& table, Course& course) {
   CsvReader rows = rows_below(opening, table.header, course.readings.file);
   (void)rows.next(); // the header itself
   reserve_rows(opening, table.header, course.readings);
+  PlainRows plain{plain_layout(table)};
   while (rows.next() && !course.station.hopeless()) {
     if (is_comment(rows.fields())) {
       continue;
@@ -198,6 +214,9 @@ void read_rows(const Opening& opening, const Table& table, Course& course) {
     ++course.readings.rows_read;
     if (!read_row(table, course, rows, rows.line() + table.header.line - 1)) {
       ++course.readings.rows_faulty;
+    }
+    if (course.time.empty()) {
+      plain.read(rows, rows.next_line() + table.header.line - 1, course.readings);
     }
   }
 }

@@ -106,14 +106,15 @@ std::optional<Date> plain_iso_date(std::string_view field) {
   if (field.size() != 10 || field[4] != '-' || field[7] != '-') {
     return std::nullopt;
   }
-  int number = 0; // YYYYMMDD
-  for (const std::size_t i : {0U, 1U, 2U, 3U, 5U, 6U, 8U, 9U}) {
-    if (!is_digit(field[i])) {
-      return std::nullopt;
-    }
-    number = number * 10 + (field[i] - '0');
-  }
-  return plausible_date(number / 10000, number / 100 % 100, number % 100);
+  bool digits = true;
+  const auto two = [&](std::size_t i) {
+    digits = digits && is_digit(field[i]) && is_digit(field[i + 1]);
+    return (field[i] - '0') * 10 + (field[i + 1] - '0');
+  };
+  const int year = two(0) * 100 + two(2);
+  const int month = two(5);
+  const int day = two(8);
+  return digits ? plausible_date(year, month, day) : std::nullopt;
 }
 
 // "T00:00", " 00:00:00", "T00:00:00+02:00", "T00:00Z": a T or a blank, then a clock time.

@@ -1,6 +1,7 @@
 #include "climate/readers/ghcn_dly.hpp"
 
 #include "climate/base/csv.hpp"
+#include "climate/base/much_memory.hpp"
 #include "climate/readers/check_text.hpp"
 #include "climate/readers/date_field.hpp"
 #include "climate/readers/field_value.hpp"
@@ -23,6 +24,7 @@ constexpr std::size_t slot_width = 8;
 constexpr std::size_t value_width = 5;
 constexpr std::size_t quality_place = 6;
 constexpr int slots = 31;
+constexpr std::size_t line_length = first_slot + slot_width * slots + 1;
 
 // In the CSV: id, year, month, element, then 31 times value and three flags.
 constexpr std::size_t first_value_column = 4;
@@ -30,8 +32,8 @@ constexpr std::size_t columns_a_day = 4;
 
 // What all the days of a line share.
 struct MonthLine {
-  int year = 0;
-  int month = 0;
+  Date first{};
+  int days = 0;
   GhcnElement element = GhcnElement::other;
   std::size_t line = 0;
 };
@@ -41,23 +43,21 @@ std::string_view part(std::string_view line, std::size_t from, std::size_t count
 }
 
 std::optional<Date> day_of(const MonthLine& month, int day) {
-  if (month.year < earliest_year || month.year > latest_year || month.month < 1) {
-    return std::nullopt;
-  }
-  return make_date(month.year, static_cast<unsigned>(month.month), static_cast<unsigned>(day));
+  return day <= month.days ? std::optional{month.first + Days{day - 1}} : std::nullopt;
 }
 
 std::optional<MonthLine> month_line(std::string_view year,
                                     std::string_view month,
                                     std::string_view element,
                                     std::size_t line) {
-  const auto y = read_whole(year);
-  const auto m = read_whole(month);
-  if (!y || !m || !is_ghcn_element(element)) {
+  const auto first = read_date(year, month, "1");
+  if (!first || !is_ghcn_element(element)) {
     return std::nullopt;
   }
-  const MonthLine found{*y, *m, ghcn_element(element), line};
-  return day_of(found, 1) ? std::optional(found) : std::nullopt;
+  const date::year_month_day ymd{*first};
+  const date::year_month_day_last last{ymd.year() / ymd.month() / date::last};
+  const auto days = static_cast<int>(static_cast<unsigned>(last.day()));
+  return MonthLine{*first, days, ghcn_element(element), line};
 }
 
 std::optional<MonthLine> head_of(std::string_view line, std::size_t number) {
@@ -174,6 +174,7 @@ Readings read_ghcn_dly(const Opening& opening, std::string_view name) {
   Readings readings;
   readings.file = name;
   readings.unit = unit_name(TemperatureUnit::tenths_of_celsius);
+  reserve_much(readings.rows, opening.text.size() / line_length * static_cast<std::size_t>(slots));
   OneStation station;
   LineReader lines{opening.text};
   while (lines.next() && !station.hopeless()) {

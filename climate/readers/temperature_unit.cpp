@@ -78,21 +78,54 @@ void tally_value(ValueSpread& spread, Tally& tally, float value) {
 }
 
 void tally_row(ValueSpread& spread, Tally& tally, const Reading& row) {
-  const std::size_t month = month_of(row.date);
   const bool has_night = is_value(row.night_c);
   const bool has_day = is_value(row.day_c);
   if (has_night) {
     tally_value(spread, tally, row.night_c);
     tally.night_hot_for_celsius.count(row.night_c > hottest_night_c);
-    tally.month_night[month].count(row.night_c > hottest_month_night_c);
   }
   if (has_day) {
     tally_value(spread, tally, row.day_c);
     tally.day_hot_for_celsius.count(row.day_c > hottest_day_c);
-    tally.month_day[month].count(row.day_c > hottest_month_day_c);
   }
   if (has_night && has_day) {
     tally.wide_swing.count(row.day_c - row.night_c > widest_usual_swing);
+  }
+}
+
+// Where no value is so hot, so cold or so far from its other one that a unit could be in doubt, as
+// in most files, there is nothing to tally.
+std::optional<ValueSpread> harmless_spread(std::span<const Reading> rows) {
+  ValueSpread spread;
+  bool harmless = true;
+  const auto take = [&](float value, float hottest) {
+    if (!std::isnan(value)) {
+      spread.lowest = spread.values == 0 ? value : std::min(spread.lowest, value);
+      spread.highest = spread.values == 0 ? value : std::max(spread.highest, value);
+      spread.whole_numbers = spread.whole_numbers && value == std::trunc(value);
+      ++spread.values;
+      harmless = harmless && value > coldest_degrees && value <= hottest;
+    }
+  };
+  for (const Reading& row : rows) {
+    take(row.night_c, hottest_month_night_c);
+    take(row.day_c, hottest_month_day_c);
+    // Missing on either side makes the comparison false.
+    harmless = harmless && !(row.day_c - row.night_c > widest_usual_swing);
+    if (!harmless) {
+      return std::nullopt;
+    }
+  }
+  return spread;
+}
+
+void tally_month(Tally& tally, const Reading& row) {
+  const std::size_t month = month_of(row.date);
+  if (is_value(row.night_c)) {
+    tally.month_night[month].count(row.night_c > hottest_month_night_c);
+  }
+  if (is_value(row.day_c)) {
+    tally.month_day[month].count(row.day_c > hottest_month_day_c);
   }
 }
 
@@ -139,10 +172,20 @@ float to_celsius(float value, TemperatureUnit unit) {
 }
 
 ValueSpread spread_of(std::span<const Reading> rows) {
+  if (const auto harmless = harmless_spread(rows)) {
+    return *harmless;
+  }
   ValueSpread spread;
   Tally tally;
   for (const Reading& row : rows) {
     tally_row(spread, tally, row);
+  }
+  // To tell the months of all dates takes longer than the rest, and without a value as hot as that
+  // they say nothing.
+  if (spread.highest > std::min(hottest_month_day_c, hottest_month_night_c)) {
+    for (const Reading& row : rows) {
+      tally_month(tally, row);
+    }
   }
   const auto most = [](const Share& month) { return month.most(); };
   spread.too_hot_for_celsius =
