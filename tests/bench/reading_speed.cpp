@@ -12,6 +12,7 @@
 #include <fstream>
 #include <sstream>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace {
@@ -73,23 +74,34 @@ std::size_t read_with_iostreams(const char* file) {
 } // namespace
 
 int main(int argc, char** argv) {
-  if (argc != 2) {
-    std::fprintf(stderr, "usage: reading_speed FILE.csv\n");
+  if (argc != 2 && argc != 3) {
+    std::fprintf(stderr, "usage: reading_speed FILE [SECONDS THAT PANDAS TOOK]\n");
     return 2;
   }
   const char* file = argv[1];
   std::size_t lines = 0;
   std::size_t rows = 0;
-  std::size_t plain_rows = 0;
+  std::size_t bytes = 0;
   const double counting = median_seconds([&] { lines = count_lines(file); });
-  const double plain = median_seconds([&] { plain_rows = read_with_iostreams(file); });
   const double ours = median_seconds([&] {
-    rows = nightsow::climate::read_readings(nightsow::read_whole_file(file, "the bench"), file)
-               .rows.size();
+    const std::string text = nightsow::read_whole_file(file, "the bench");
+    bytes = text.size();
+    rows = nightsow::climate::read_readings(text, file).rows.size();
   });
-  std::printf("%zu lines, %zu rows read (line by line: %zu)\n", lines, rows, plain_rows);
-  std::printf("read_readings takes %.1f times as long as counting the lines\n", ours / counting);
-  std::printf("read_readings is %.1f times as fast as a line-by-line iostream reader\n",
-              plain / ours);
+  std::printf("%s: %.1f MB, %zu lines, %zu rows read\n",
+              std::strrchr(file, '/') + 1,
+              static_cast<double>(bytes) / 1e6,
+              lines,
+              rows);
+  std::printf("  %.0f MB/s, %.1f times as long as counting the lines\n",
+              static_cast<double>(bytes) / ours / 1e6,
+              ours / counting);
+  if (std::string_view{file}.ends_with(".csv")) {
+    const double plain = median_seconds([&] { (void)read_with_iostreams(file); });
+    std::printf("  %.1f times as fast as a line-by-line iostream reader\n", plain / ours);
+  }
+  if (argc == 3) {
+    std::printf("  %.1f times as fast as pandas\n", std::strtod(argv[2], nullptr) / ours);
+  }
   return 0;
 }
