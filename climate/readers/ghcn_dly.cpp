@@ -174,7 +174,7 @@ Readings read_ghcn_dly(const Opening& opening, std::string_view name) {
   Readings readings;
   readings.file = name;
   readings.unit = unit_name(TemperatureUnit::tenths_of_celsius);
-  OneStation station;
+  OneStation station{opening.station};
   LineReader lines{opening.text};
   while (lines.next() && !station.hopeless()) {
     if (trimmed(lines.line()).empty()) {
@@ -187,8 +187,8 @@ Readings read_ghcn_dly(const Opening& opening, std::string_view name) {
       ++readings.rows_faulty;
       continue;
     }
-    station.meet(part(lines.line(), 0, 11));
-    if (month->element != GhcnElement::other && !read_fixed_line(readings, *month, lines.line())) {
+    if (station.meet(part(lines.line(), 0, 11)) && month->element != GhcnElement::other &&
+        !read_fixed_line(readings, *month, lines.line())) {
       ++readings.rows_faulty;
     }
   }
@@ -201,7 +201,7 @@ Readings read_ghcn_month_csv(const Opening& opening, std::string_view name) {
   Readings readings;
   readings.file = name;
   readings.unit = unit_name(TemperatureUnit::tenths_of_celsius);
-  OneStation station;
+  OneStation station{opening.station};
   CsvReader rows{opening.text, ',', name};
   (void)rows.next(); // the header
   while (rows.next() && !station.hopeless()) {
@@ -215,8 +215,8 @@ Readings read_ghcn_month_csv(const Opening& opening, std::string_view name) {
       ++readings.rows_faulty;
       continue;
     }
-    station.meet(fields[0]);
-    if (month->element != GhcnElement::other && !read_csv_row(readings, *month, rows)) {
+    if (station.meet(fields[0]) && month->element != GhcnElement::other &&
+        !read_csv_row(readings, *month, rows)) {
       ++readings.rows_faulty;
     }
   }
