@@ -1,6 +1,7 @@
 #include "climate/readers/table_format.hpp"
 
 #include "climate/base/csv.hpp"
+#include "climate/daily_series.hpp"
 #include "climate/readers/check_text.hpp"
 #include "climate/readers/date_field.hpp"
 #include "climate/readers/field_value.hpp"
@@ -8,7 +9,6 @@
 #include "climate/readers/table_header.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace nightsow::climate {
 
@@ -125,45 +125,52 @@ bool is_comment(const TableFormat& format, std::string_view line) {
          format.comments.find(line[first]) != std::string_view::npos;
 }
 
-std::optional<float> value_at(std::span<const std::string_view> fields,
-                              std::optional<std::size_t> column) {
-  return column ? read_temperature(fields[*column]) : std::nullopt;
+float value_at(std::span<const std::string_view> fields, std::optional<std::size_t> column) {
+  const float value = column ? read_temperature(fields[*column]).value_or(missing_c) : missing_c;
+  return is_missing_code(value, TemperatureUnit::tenths_of_celsius) ||
+                 is_missing_code(value, TemperatureUnit::celsius)
+             ? missing_c
+             : value;
 }
 
-// One number in each column, a date, and the night not above the day.
-bool has_shape(const PlacedColumns& columns, std::span<const std::string_view> fields) {
-  if (fields.size() != columns.names.size() || !date_of_row(columns, fields) ||
-      !std::all_of(fields.begin() + 1, fields.end(), [](std::string_view field) {
-        return read_temperature(field).has_value();
-      })) {
-    return false;
+// A number or nothing in each column, a date, and the night not above the day: then the row's
+// numbers as they stand there.
+std::optional<Reading> shaped_row(const PlacedColumns& columns,
+                                  std::span<const std::string_view> fields) {
+  const bool numbers = fields.size() == columns.names.size() &&
+                       std::all_of(fields.begin() + 1, fields.end(), [](std::string_view field) {
+                         return read_temperature(field).has_value();
+                       });
+  const auto date = numbers ? date_of_row(columns, fields) : std::nullopt;
+  if (!date) {
+    return std::nullopt;
   }
-  const auto night = value_at(fields, columns.night);
-  const auto day = value_at(fields, columns.day);
-  const bool both = night && day && !is_missing_code(*night, TemperatureUnit::celsius) &&
-                    !is_missing_code(*day, TemperatureUnit::celsius);
-  return !both || !(*night > *day);
+  const Reading row{*date, value_at(fields, columns.night), value_at(fields, columns.day), 0};
+  return row.night_c > row.day_c ? std::nullopt : std::optional(row);
 }
 
-// Nothing but the shape of its rows tells such a file, so nearly all of them must have it.
+// Nothing but the shape of its rows tells such a file, so nearly all of them must have it, and
+// their values must fit the format's unit.
 bool rows_have_shape(const TableFormat& format, const Opening& opening) {
   constexpr std::size_t one_in = 10;
   const auto columns = place_columns(format, opening);
-  std::size_t shaped = 0;
+  std::vector<Reading> rows;
   std::size_t others = 0;
   for (const std::string_view line : opening.lines) {
     if (is_comment(format, line)) {
       continue;
     }
-    const auto names = format.separator == runs_of_blanks ? std::vector<std::string>{}
-                                                          : fields_of(line, format.separator);
-    std::vector<std::string_view> fields = split_at_blanks(line);
-    if (format.separator != runs_of_blanks) {
-      fields.assign(names.begin(), names.end());
+    const bool blanks = format.separator == runs_of_blanks;
+    const auto parted = blanks ? std::vector<std::string>{} : fields_of(line, format.separator);
+    const auto fields = blanks ? split_at_blanks(line)
+                               : std::vector<std::string_view>(parted.begin(), parted.end());
+    if (const auto row = shaped_row(*columns, fields)) {
+      rows.push_back(*row);
+    } else {
+      ++others;
     }
-    ++(has_shape(*columns, fields) ? shaped : others);
   }
-  return shaped > others * one_in;
+  return rows.size() > others * one_in && unit_by_values(spread_of(rows)) == format.unit;
 }
 
 bool has_marks(const TableFormat& format, const Opening& opening) {

@@ -26,7 +26,7 @@ constexpr std::array companions{
 };
 
 constexpr std::string_view plain_table =
-    "a table with the columns date, tmin_c and tmax_c, or GHCN-Daily";
+    "a table with the columns date, tmin_c and tmax_c, or a file of an archive that is read";
 
 [[noreturn]] void refuse(std::string_view name, std::string found, std::string_view remedy) {
   throw InputError({Severity::error,

@@ -79,9 +79,18 @@ TEST(EnvironmentCanada, TheBulkLayoutNamesItsStationInEachRow) {
 TEST(GhcnSubset, RowsOfTenthsWithoutHeaderAreToldByTheirShape) {
   const Readings readings = read("20240331\t  185\t   50\t    0\n"
                                  "20240401\t  195\t-9999\t-9999\n"
-                                 "20240402\t  -11\t -100\t    0\n");
-  EXPECT_EQ(rows_of(readings), "2024-03-31 5/18.5; 2024-04-01 -/19.5; 2024-04-02 -10/-1.1");
+                                 "20240402\t  -11\t -100\t    0\n"
+                                 "20240403\t  205\t   70\t    0\n");
+  EXPECT_EQ(rows_of(readings),
+            "2024-03-31 5/18.5; 2024-04-01 -/19.5; 2024-04-02 -10/-1.1; 2024-04-03 7/20.5");
   EXPECT_TRUE(says(readings.problems.at(0).found, "no line names the columns"));
+}
+
+TEST(GhcnSubset, RowsInWholeDegreesAreNotTakenForTenths) {
+  for (const char* text : {"20240331 18.5 5.0 0\n20240401 19.5 6.0 0\n20240402 20.5 7.0 0\n",
+                           "20240331 18 5 0\n20240401 19 6 0\n20240402 20 7 0\n"}) {
+    EXPECT_TRUE(says(refusal(text).found, "no known weather format")) << text;
+  }
 }
 
 } // namespace

@@ -41,6 +41,12 @@ TEST(BureauOfMeteorology, ValuesNotYetCheckedAreUsedAndCounted) {
   EXPECT_TRUE(says(readings.problems.at(0).found, "2 values are not yet checked"));
 }
 
+TEST(BureauOfMeteorology, ATableOfBothElementsIsReadToo) {
+  EXPECT_EQ(rows_of(read("Product code,BoM station,Year,Month,Day,Maximum (C),Minimum (C)\n"
+                         "IDCJAC0010,099001,2024,03,31,18.5,5.5\n")),
+            "2024-03-31 5.5/18.5");
+}
+
 TEST(AcornSat, TextOfMinimaAndMaxima) {
   const Readings nights =
       read("MIN TEMP   099001 20240331 20240402 missing_value=99999.9 NO SUCH PORT      \r\n"
@@ -145,7 +151,13 @@ TEST(Sef, OneVariableAFile) {
   EXPECT_TRUE(says(refusal(head + "p\nStat\tpoint" + rows).found, "neither Tn nor Tx"));
 }
 
-// In cp932: "date, mean, highest, lowest temperature", quality behind each value.
+TEST(Jma, Utf8IsReadToo) {
+  EXPECT_EQ(
+      rows_of(read("年月日,最高気温(℃),最低気温(℃)\n2024/3/31,18.5,5.0\n2024/4/1,19.5 ),6.0\n")),
+      "2024-03-31 5/18.5; 2024-04-01 6/-");
+}
+
+// In cp932: date, highest and lowest temperature, then the same with the quality behind each.
 TEST(Jma, ShiftJisIsReadByItsBytes) {
   const std::string date = "\x94N\x8C\x8E\x93\xFA";
   const std::string day = "\x8D\xC5\x8D\x82\x8B\x43\x89\xB7(\x81\x8E)";
