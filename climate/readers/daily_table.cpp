@@ -162,9 +162,6 @@ bool read_row(const Table& table, Course& course, const CsvReader& rows, std::si
                  "correct the date or remove the row");
     return false;
   }
-  if (table.station && *table.station < fields.size()) {
-    course.station.meet(fields[*table.station]);
-  }
   bool good = true;
   Reading row{*date, missing_c, missing_c, static_cast<std::uint32_t>(line)};
   row.night_c = value_of(table, course, rows, table.header.night, line, good);
@@ -212,6 +209,11 @@ void read_rows(const Opening& opening, const Table& table, Course& course) {
       continue;
     }
     ++course.readings.rows_read;
+    const Fields fields = rows.fields();
+    if (table.station && *table.station < fields.size() &&
+        !course.station.meet(fields[*table.station])) {
+      continue;
+    }
     if (!read_row(table, course, rows, rows.line() + table.header.line - 1)) {
       ++course.readings.rows_faulty;
     }
@@ -363,6 +365,7 @@ std::vector<std::string> recognise_daily_table(const Opening& opening) {
 Readings read_daily_table(const Opening& opening, std::string_view name) {
   const auto header = find_header(opening);
   Course course;
+  course.station = OneStation{opening.station};
   course.readings.file = name;
   if (!header->rivals.empty()) {
     std::string rivals;

@@ -147,6 +147,15 @@ std::optional<Date> read_date(std::string_view year, std::string_view month, std
   return y && m && d ? plausible_date(*y, *m, *d) : std::nullopt;
 }
 
+std::optional<Date> date_in_year(int year, int day_of_year) {
+  const auto first = plausible_date(year, 1, 1);
+  if (!first || day_of_year < 1 || day_of_year > 366) {
+    return std::nullopt;
+  }
+  const Date date = *first + Days{day_of_year - 1};
+  return year_of(date) == year ? std::optional(date) : std::nullopt;
+}
+
 std::optional<LeadingNumbers> unordered_date(std::string_view field) {
   const auto shape = shape_of(field);
   if (!shape || !year_follows(*shape) || shape->mark == '.') {

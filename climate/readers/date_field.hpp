@@ -31,6 +31,10 @@ struct DateField {
                                             std::string_view month,
                                             std::string_view day);
 
+/// A day counted from 1 January, which is 1. Empty when the year has no such day or lies out of the
+/// years above.
+[[nodiscard]] std::optional<Date> date_in_year(int year, int day_of_year);
+
 /// The first two numbers of a date such as 3/4/2024 or 3-4-2024, whose order a single field does
 /// not tell. Empty for every other field.
 struct LeadingNumbers {

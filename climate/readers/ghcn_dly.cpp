@@ -175,7 +175,7 @@ Readings read_ghcn_dly(const Opening& opening, std::string_view name) {
   readings.file = name;
   readings.unit = unit_name(TemperatureUnit::tenths_of_celsius);
   reserve_much(readings.rows, opening.text.size() / line_length * static_cast<std::size_t>(slots));
-  OneStation station;
+  OneStation station{opening.station};
   LineReader lines{opening.text};
   while (lines.next() && !station.hopeless()) {
     if (trimmed(lines.line()).empty()) {
@@ -188,8 +188,8 @@ Readings read_ghcn_dly(const Opening& opening, std::string_view name) {
       ++readings.rows_faulty;
       continue;
     }
-    station.meet(part(lines.line(), 0, 11));
-    if (month->element != GhcnElement::other && !read_fixed_line(readings, *month, lines.line())) {
+    if (station.meet(part(lines.line(), 0, 11)) && month->element != GhcnElement::other &&
+        !read_fixed_line(readings, *month, lines.line())) {
       ++readings.rows_faulty;
     }
   }
@@ -202,7 +202,7 @@ Readings read_ghcn_month_csv(const Opening& opening, std::string_view name) {
   Readings readings;
   readings.file = name;
   readings.unit = unit_name(TemperatureUnit::tenths_of_celsius);
-  OneStation station;
+  OneStation station{opening.station};
   CsvReader rows{opening.text, ',', name};
   (void)rows.next(); // the header
   while (rows.next() && !station.hopeless()) {
@@ -216,8 +216,8 @@ Readings read_ghcn_month_csv(const Opening& opening, std::string_view name) {
       ++readings.rows_faulty;
       continue;
     }
-    station.meet(fields[0]);
-    if (month->element != GhcnElement::other && !read_csv_row(readings, *month, rows)) {
+    if (station.meet(fields[0]) && month->element != GhcnElement::other &&
+        !read_csv_row(readings, *month, rows)) {
       ++readings.rows_faulty;
     }
   }

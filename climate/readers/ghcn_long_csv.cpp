@@ -99,7 +99,7 @@ Readings read_ghcn_long_csv(const Opening& opening, std::string_view name) {
   Readings readings;
   readings.file = name;
   readings.unit = unit_name(TemperatureUnit::tenths_of_celsius);
-  OneStation station;
+  OneStation station{opening.station};
   CsvReader rows{opening.text, ',', name};
   bool header = !date_column(fields_of(opening.lines[0], ','));
   while (rows.next() && !station.hopeless()) {
@@ -107,8 +107,8 @@ Readings read_ghcn_long_csv(const Opening& opening, std::string_view name) {
       continue;
     }
     ++readings.rows_read;
-    if (date_at == 1) {
-      station.meet(rows.fields()[0]);
+    if (date_at == 1 && !station.meet(rows.fields()[0])) {
+      continue;
     }
     if (!read_row(readings, rows, date_at)) {
       ++readings.rows_faulty;

@@ -49,21 +49,6 @@ std::optional<float> read_tenths(std::string_view field) {
   return is_missing_word(field) ? std::optional(missing_c) : std::nullopt;
 }
 
-float unless_flagged(
-    Readings& readings, float value, std::string_view quality_flag, Date date, std::size_t line) {
-  if (std::isnan(value) || trimmed(quality_flag).empty()) {
-    return value;
-  }
-  readings.findings.push_back({FindingKind::flagged,
-                               Verdict::ignored,
-                               date,
-                               readings.file,
-                               line,
-                               static_cast<double>(value),
-                               static_cast<double>(missing_c)});
-  return missing_c;
-}
-
 void add_ghcn_row(
     Readings& readings, GhcnElement element, Date date, float value, std::size_t line) {
   if (element == GhcnElement::other || std::isnan(value)) {

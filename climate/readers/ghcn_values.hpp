@@ -25,11 +25,6 @@ enum class GhcnElement { other, night, day };
 /// Tenths of °C as °C; NaN for -9999, NA or nothing. Empty when the field is no whole number.
 [[nodiscard]] std::optional<float> read_tenths(std::string_view field);
 
-/// The value, or NaN when its quality flag is not blank: a value that failed a check is listed as a
-/// finding and not used.
-[[nodiscard]] float unless_flagged(
-    Readings& readings, float value, std::string_view quality_flag, Date date, std::size_t line);
-
 /// Adds a row that holds one element; nothing for NaN and other elements.
 void add_ghcn_row(
     Readings& readings, GhcnElement element, Date date, float value, std::size_t line);

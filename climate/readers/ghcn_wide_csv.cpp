@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 namespace nightsow::climate {
 
@@ -191,16 +192,18 @@ Readings read_ghcn_wide_csv(const Opening& opening, std::string_view name) {
   const WideHeader header = *wide_header(opening);
   Readings readings;
   readings.file = name;
-  OneStation station;
+  OneStation station{opening.station};
+  bool placed = false;
   CsvReader rows{opening.text, ',', name};
   (void)rows.next(); // the header
   while (rows.next() && !station.hopeless()) {
     ++readings.rows_read;
-    if (readings.rows_read == 1) {
-      read_place(header, rows.fields(), readings.station);
+    const bool named = header.station < rows.fields().size();
+    if (named && !station.meet(rows.fields()[header.station])) {
+      continue;
     }
-    if (header.station < rows.fields().size()) {
-      station.meet(rows.fields()[header.station]);
+    if (!std::exchange(placed, true)) {
+      read_place(header, rows.fields(), readings.station);
     }
     if (!read_row(readings, rows, header)) {
       ++readings.rows_faulty;

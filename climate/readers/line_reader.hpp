@@ -30,10 +30,12 @@ private:
   std::size_t number_ = 0;
 };
 
-/// The beginning of a file: what a format sees when it is asked whether the file is its own.
+/// The beginning of a file: what a format sees when it is asked whether the file is its own; and
+/// which of its stations is wanted.
 struct Opening {
   std::string_view text;               ///< the whole text
   std::vector<std::string_view> lines; ///< the first `opening_lines` of it, blank ones included
+  std::string_view station = {};       ///< id or name of the one wanted; empty: the only one
 };
 
 inline constexpr std::size_t opening_lines = 100;

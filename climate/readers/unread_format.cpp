@@ -13,33 +13,20 @@ namespace nightsow::climate {
 
 namespace {
 
-// A format that is known by words on one of its first lines.
-struct KnownByWords {
+// What comes with an archive's readings and holds none, known by words on one of its first lines.
+struct Companion {
   std::string_view words;
-  std::string_view format;
+  std::string_view what;
 };
 
-constexpr std::array known_by_words{
-    KnownByWords{"[weather.met.weather]", "a crop model's .met file"},
-    KnownByWords{"# STN,YYYYMMDD", "a KNMI etmgeg file"},
-    KnownByWords{"-BEGIN HEADER-", "a NASA POWER file"},
-    KnownByWords{"Product code,Bureau of Meteorology", "a Bureau of Meteorology one-element file"},
-    KnownByWords{"Days of accumulation", "a Bureau of Meteorology one-element file"},
-    KnownByWords{"EUROPEAN CLIMATE ASSESSMENT", "an ECA&D file"},
-    KnownByWords{"SOUID,", "an ECA&D file"},
-    KnownByWords{"Conventions,G,BADC-CSV", "a MIDAS BADC-CSV file"},
-    KnownByWords{"\"FRSHTT\"", "a GSOD file"},
-    KnownByWords{"STATIONS_ID;MESS_DATUM", "a DWD klima_tag file"},
-    KnownByWords{"NUM_POSTE;NOM_USUEL", "a Meteo-France daily file"},
-    KnownByWords{"Station information:", "a NIWA CliFlo file"},
-    KnownByWords{"SEF\t", "a Station Exchange Format file"},
-    KnownByWords{"*WEATHER", "a DSSAT weather file"},
-    KnownByWords{"$WEATHER", "a DSSAT weather file"},
-    KnownByWords{"missing_value=", "an ACORN-SAT one-element file"},
+constexpr std::array companions{
+    Companion{"Product code: IDCJAC00", "a note that comes with Bureau of Meteorology files"},
+    Companion{"STAID,STANAME", "ECA&D's list of stations"},
+    Companion{"station_id, name, longitude", "ECA&D's list of stations"},
 };
 
 constexpr std::string_view plain_table =
-    "a table with the columns date, tmin_c and tmax_c, or GHCN-Daily";
+    "a table with the columns date, tmin_c and tmax_c, or a file of an archive that is read";
 
 [[noreturn]] void refuse(std::string_view name, std::string found, std::string_view remedy) {
   throw InputError({Severity::error,
@@ -113,12 +100,12 @@ std::string what_is_missing(const TableHeader& header) {
 } // namespace
 
 void refuse_unread_format(const Opening& opening, std::string_view name) {
-  for (const KnownByWords& known : known_by_words) {
+  for (const Companion& companion : companions) {
     for (const std::string_view line : opening.lines) {
-      if (line.find(known.words) != std::string_view::npos) {
+      if (line.find(companion.words) != std::string_view::npos) {
         refuse(name,
-               "this looks like " + std::string(known.format) + ", which is not read yet",
-               "write date, minimum and maximum of it to a CSV file");
+               "this is " + std::string(companion.what) + ", which holds no readings",
+               "name the file of readings that came with it");
       }
     }
   }

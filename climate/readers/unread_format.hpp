@@ -6,8 +6,8 @@
 
 namespace nightsow::climate {
 
-/// Known formats that are not read yet. They are told apart so that none of them is taken for
-/// something else, and the message can name them.
+/// Known formats that are not read yet, and what comes with archives' readings and holds none. They
+/// are told apart so that none of them is taken for something else, and the message can name them.
 /// Throws InputError, with what to do, when the file is one of them.
 void refuse_unread_format(const Opening& opening, std::string_view name);
 

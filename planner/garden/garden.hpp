@@ -16,6 +16,7 @@ struct ReadingsEntry {
   std::string file;  ///< relative to the garden's folder
   std::string bench; ///< empty: the station; otherwise the logger of that bench
   Kind kind = Kind::readings;
+  std::string station; ///< id or name, of a file that holds several stations; empty: the only one
 };
 
 struct Bench {

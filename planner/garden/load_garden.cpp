@@ -132,7 +132,7 @@ void check_latitude(const climate::Readings& readings,
 void set_aside(const ReadingsEntry& entry, std::string_view text, GardenFolder& loaded) {
   std::string unread;
   try {
-    const climate::Readings readings = climate::read_readings(text, entry.file);
+    const climate::Readings readings = climate::read_readings(text, entry.file, entry.station);
     loaded.files.push_back(
         {entry.file, readings.format, readings.because, readings.unit, entry.bench, false});
   } catch (const InputError& error) {
@@ -157,7 +157,7 @@ void read_station(GardenFolder& loaded) {
       set_aside(entry, text, loaded);
       continue;
     }
-    climate::Readings readings = climate::read_readings(text, entry.file);
+    climate::Readings readings = climate::read_readings(text, entry.file, entry.station);
     keep_problems(readings, loaded.problems);
     check_latitude(readings, loaded.garden, loaded.problems);
     loaded.files.push_back(

@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string_view>
+#include <utility>
 
 namespace nightsow::climate {
 namespace {
@@ -105,6 +106,18 @@ TEST(DateField, ShowsTheNumbersOfADateWithoutOrder) {
   EXPECT_EQ(numbers->second, 4);
   EXPECT_FALSE(unordered_date("13.4.2024"));
   EXPECT_FALSE(unordered_date("2024-04-13"));
+}
+
+TEST(DateInYear, CountsFromTheFirstOfJanuary) {
+  EXPECT_EQ(format_iso_date(date_in_year(2024, 1).value()), "2024-01-01");
+  EXPECT_EQ(format_iso_date(date_in_year(2024, 366).value()), "2024-12-31");
+  EXPECT_EQ(format_iso_date(date_in_year(2023, 365).value()), "2023-12-31");
+  for (const auto& [year, day] : {std::pair{2023, 366},
+                                  std::pair{2024, 0},
+                                  std::pair{2024, 367},
+                                  std::pair{earliest_year - 1, 1}}) {
+    EXPECT_FALSE(date_in_year(year, day).has_value()) << year << ' ' << day;
+  }
 }
 
 } // namespace

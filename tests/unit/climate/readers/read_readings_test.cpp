@@ -35,6 +35,26 @@ TEST(ReadReadings, AHeaderAloneIsRefused) {
   EXPECT_TRUE(says(refusal("date,tmin_c\n").found, "no rows")) << refusal("date,tmin_c\n").found;
 }
 
+TEST(ReadReadings, AStationMayBeAskedForByItsId) {
+  const std::string table = "station,date,tmin_c\nA1,2024-03-31,5\nB2,2024-03-31,6\n";
+  EXPECT_TRUE(says(refusal(table).found, "A1, B2"));
+  EXPECT_EQ(rows_of(read_readings(table, "file.csv", "B2")), "2024-03-31 6/-");
+}
+
+TEST(ReadReadings, AFileOfNoStationOrOfAnotherIsNotTheOneAskedFor) {
+  const auto refused = [](const std::string& text) {
+    try {
+      static_cast<void>(read_readings(text, "file.csv", "B2"));
+    } catch (const InputError& error) {
+      return error.problem().found;
+    }
+    return std::string("read");
+  };
+  EXPECT_TRUE(says(refused("date,tmin_c\n2024-03-31,5\n"), "names no station"));
+  EXPECT_TRUE(says(refused("*WEATHER\n@ INSI   LAT\n  A1XX -33.5\n@DATE  TMIN\n24091   5.0\n"),
+                   "is of 'A1XX'"));
+}
+
 TEST(ReadReadings, EmptyFilesAreRefused) {
   EXPECT_EQ(refusal("").found, "the file is empty");
 }

@@ -50,6 +50,22 @@ TEST(OneStation, SeveralIdsAreListed) {
   EXPECT_NE(refused(station).find("BB, AA, CC"), std::string::npos);
 }
 
+TEST(OneStation, TheOneAskedForIsReadAndNoOther) {
+  OneStation station{"BB"};
+  EXPECT_FALSE(station.meet("AA"));
+  EXPECT_TRUE(station.meet("BB"));
+  EXPECT_TRUE(station.meet(" "));
+  EXPECT_FALSE(station.meet("CC", "a name"));
+  EXPECT_EQ(refused(station), "");
+  EXPECT_EQ(station.id(), "BB");
+}
+
+TEST(OneStation, OneThatIsNotThereIsRefusedWithTheList) {
+  OneStation station{"ZZ"};
+  station.meet("AA", "a name");
+  EXPECT_NE(refused(station).find("AA (a name)"), std::string::npos);
+}
+
 TEST(OneStation, ManyIdsEndTheSearch) {
   OneStation station;
   for (int i = 0; i < 50; ++i) {

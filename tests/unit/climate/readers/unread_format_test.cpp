@@ -11,20 +11,12 @@ struct Case {
 };
 
 TEST(UnreadFormat, IsNamedAndNotMisread) {
-  for (const Case& test : {Case{"[weather.met.weather]\nyear day maxt mint\n", "crop model"},
-                           Case{"SOURCE: X\n# STN,YYYYMMDD,   TN,   TX\n", "KNMI"},
-                           Case{"-BEGIN HEADER-\n-END HEADER-\nYEAR,MO,DY,T2M_MIN\n", "NASA POWER"},
-                           Case{"Product code,Bureau of Meteorology station "
-                                "number,Year,Month,Day,Minimum temperature (Degree C)\n",
-                                "Bureau of Meteorology"},
-                           Case{" SOUID,    DATE,   TN, Q_TN\n", "ECA&D"},
-                           Case{"STATIONS_ID;MESS_DATUM; TXK; TNK;eor\n", "DWD"},
-                           Case{"Station information:\nName\n", "CliFlo"},
-                           Case{"SEF\t1.0.0\nID\tx\n", "Station Exchange Format"},
-                           Case{"*WEATHER DATA : X\n", "DSSAT"},
-                           Case{"MAX TEMP   1 missing_value=99999.9 X\n", "ACORN-SAT"},
-                           Case{R"({"daily": {}})", "JSON"},
-                           Case{"\n [ {} ]", "JSON"}}) {
+  for (const Case& test :
+       {Case{"Notes for Daily Minimum\nProduct code: IDCJAC0011 reference: 1\n", "a note"},
+        Case{"STAID,STANAME      ,CN,      LAT\n", "list of stations"},
+        Case{"station_id, name, longitude, latitude\n", "list of stations"},
+        Case{R"({"daily": {}})", "JSON"},
+        Case{"\n [ {} ]", "JSON"}}) {
     const Problem problem = refusal(test.text);
     EXPECT_TRUE(says(problem.found, test.named)) << problem.found;
     EXPECT_FALSE(problem.remedy.empty()) << test.named;

@@ -38,6 +38,17 @@ TEST(LoadGarden, AFolderBecomesAGarden) {
   EXPECT_TRUE(garden.catalogue->rule_for("Bulbine annua").found);
 }
 
+TEST(LoadGarden, OneStationOfAFileOfSeveralIsRead) {
+  const TemporaryFolder folder;
+  write_garden(folder, R"({"latitude": -33, "longitude": 19, "readings": [
+      {"file": "readings/two.csv", "station": "B2"}]})");
+  folder.write("readings/two.csv",
+               "station,date,tmin_c,tmax_c\nA1,2026-01-01,5,15\nB2,2026-01-01,7,17\n");
+  const GardenFolder garden = load_garden(folder.path());
+  ASSERT_EQ(garden.station.series.size(), 1U);
+  EXPECT_EQ(garden.station.series.night_c()[0], 7.0F);
+}
+
 TEST(LoadGarden, AFolderWithoutGardenIsWrongUse) {
   const TemporaryFolder folder;
   EXPECT_THROW(static_cast<void>(load_garden(folder.path())), UsageError);
