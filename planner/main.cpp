@@ -2,6 +2,7 @@
 #include "planner/cli/command_line.hpp"
 #include "planner/cli/problem_notes.hpp"
 #include "planner/cli/run_climate.hpp"
+#include "planner/cli/run_fetch.hpp"
 #include "planner/cli/run_nights.hpp"
 #include "planner/cli/run_plan.hpp"
 #include "planner/cli/run_rules.hpp"

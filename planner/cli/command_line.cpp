@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <cassert>
 #include <string_view>
@@ -24,6 +25,7 @@ constexpr NumberRange latitudes{-90.0, 90.0, "degrees"};
 constexpr NumberRange longitudes{-180.0, 180.0, "degrees"};
 constexpr NumberRange elevations{-450.0, 9000.0, "metres"};
 constexpr NumberRange limits{-20.0, 50.0, "°C"};
+constexpr NumberRange timeouts{1.0, 3600.0, "seconds"};
 constexpr NumberRange warmings{-10.0, 10.0, "kelvin"};
 
 std::optional<double> maybe_number(std::string_view option,
@@ -97,6 +99,46 @@ WhatIfCommand whatif_command(const TypedWords& typed, std::optional<int> season)
   return command;
 }
 
+climate::Archive typed_archive(const TypedWords& typed) {
+  const std::array chosen{std::pair{typed.nearest, climate::Archive::station},
+                          std::pair{typed.station.has_value(), climate::Archive::station},
+                          std::pair{typed.archive, climate::Archive::reanalysis},
+                          std::pair{typed.forecast, climate::Archive::forecast},
+                          std::pair{typed.power, climate::Archive::power}};
+  const auto is_chosen = [](const auto& choice) { return choice.first; };
+  if (std::count_if(chosen.begin(), chosen.end(), is_chosen) > 1) {
+    wrong_use("nightsow fetch",
+              "more than one source is named",
+              "one of --nearest, --station, --archive, --forecast, --power",
+              "fetch one after the other");
+  }
+  const auto found = std::find_if(chosen.begin(), chosen.end(), is_chosen);
+  return found == chosen.end() ? climate::Archive::station : found->second;
+}
+
+FetchCommand fetch_command(const TypedWords& typed) {
+  if (typed.latitude.has_value() != typed.longitude.has_value()) {
+    wrong_use("nightsow fetch", "a place has latitude and longitude", "both or neither", "add one");
+  }
+  FetchCommand command;
+  command.archive = typed_archive(typed);
+  command.station = typed.station ? typed_text("--station", *typed.station) : "";
+  if (typed.from) {
+    command.from = typed_date("--from", *typed.from);
+  }
+  if (typed.base_url) {
+    command.base_url = typed_text("--base-url", *typed.base_url);
+  }
+  command.dry_run = typed.dry_run;
+  if (const auto seconds = maybe_number("--timeout", typed.timeout, timeouts)) {
+    command.timeout_s = static_cast<int>(*seconds);
+  }
+  command.latitude = maybe_number("--latitude", typed.latitude, latitudes);
+  command.longitude = maybe_number("--longitude", typed.longitude, longitudes);
+  command.elevation_m = maybe_number("--elevation", typed.elevation, elevations);
+  return command;
+}
+
 RulesShowCommand show_rule_command(const TypedWords& typed) {
   if (typed.taxon.empty()) {
     wrong_use("nightsow rules show", "no taxon is given", "a genus or species", "add one");
@@ -160,6 +202,9 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   }
   if (typed.command == "climate") {
     return ClimateCommand{{typed.all, season}};
+  }
+  if (typed.command == "fetch") {
+    return fetch_command(typed);
   }
   if (typed.command == "rules list") {
     return RulesListCommand{};

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "climate/archive/fetch.hpp"
 #include "climate/base/date.hpp"
 #include "planner/answers/climate_report.hpp"
 #include "planner/answers/nights.hpp"
@@ -39,6 +40,18 @@ struct ClimateCommand {
   ClimateRequest request;
 };
 
+struct FetchCommand {
+  climate::Archive archive = climate::Archive::station;
+  std::string station; ///< empty: the nearest
+  std::optional<Date> from;
+  std::string base_url; ///< empty: the archive's own
+  bool dry_run = false;
+  std::optional<int> timeout_s;   ///< for one attempt
+  std::optional<double> latitude; ///< both or neither: in place of garden.json's
+  std::optional<double> longitude;
+  std::optional<double> elevation_m;
+};
+
 struct RulesListCommand {};
 
 struct RulesShowCommand {
@@ -61,6 +74,7 @@ using Command = std::variant<PlanCommand,
                              PastNightsCommand,
                              WhatIfCommand,
                              ClimateCommand,
+                             FetchCommand,
                              RulesListCommand,
                              RulesShowCommand,
                              StartCommand,

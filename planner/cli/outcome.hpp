@@ -1,6 +1,7 @@
 #pragma once
 
 #include <chrono>
+#include <filesystem>
 #include <string>
 
 namespace nightsow::planner {
@@ -22,7 +23,8 @@ struct Outcome {
 /// What a command may know of the world around it, looked up once, in main.
 struct Surroundings {
   std::chrono::system_clock::time_point now;
-  bool colour = false; ///< stdout is a terminal and nobody asked for plain text
+  bool colour = false;                  ///< stdout is a terminal and nobody asked for plain text
+  std::filesystem::path cache_folder{}; ///< of this person on this machine; need not be there
 };
 
 } // namespace nightsow::planner

@@ -8,6 +8,7 @@
 #include <chrono>
 #include <csignal>
 #include <cstdlib>
+#include <filesystem>
 #include <string>
 #include <system_error>
 
@@ -28,12 +29,27 @@ int write_whole(int descriptor, std::string_view text) {
   return 0;
 }
 
+std::filesystem::path cache_folder() {
+  const auto folder_in = [](const char* name) {
+    const char* const value = std::getenv(name);
+    return std::filesystem::path(value != nullptr ? value : "");
+  };
+  // The specification has relative paths ignored.
+  if (const auto cache = folder_in("XDG_CACHE_HOME"); cache.is_absolute()) {
+    return cache / "nightsow";
+  }
+  if (const auto home = folder_in("HOME"); home.is_absolute()) {
+    return home / ".cache" / "nightsow";
+  }
+  return std::filesystem::temp_directory_path() / "nightsow";
+}
+
 } // namespace
 
 Surroundings look_around() {
   const char* const no_color = std::getenv("NO_COLOR");
   const bool plain = no_color != nullptr && *no_color != '\0';
-  return {std::chrono::system_clock::now(), ::isatty(STDOUT_FILENO) == 1 && !plain};
+  return {std::chrono::system_clock::now(), ::isatty(STDOUT_FILENO) == 1 && !plain, cache_folder()};
 }
 
 void ignore_broken_pipes() {

@@ -6,7 +6,8 @@
 
 namespace nightsow::planner {
 
-/// Reads the clock, and whether stdout is a terminal and NO_COLOR (no-color.org) is unset or empty.
+/// Reads the clock, whether stdout is a terminal and NO_COLOR (no-color.org) is unset or empty, and
+/// where the cache is (XDG Base Directory: $XDG_CACHE_HOME/nightsow or ~/.cache/nightsow).
 [[nodiscard]] Surroundings look_around();
 
 /// From now on a reader that goes away is an error of the write, not the end of the program.

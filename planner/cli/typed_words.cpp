@@ -32,12 +32,12 @@ std::string command_footer(std::string_view words) {
          "  --garden DIR --today DATE --season YEAR --json --quiet --strict --fahrenheit";
 }
 
-void option(CLI::App& app,
-            const char* name,
-            TypedWords::MaybeText& value,
-            const char* type,
-            const char* what) {
-  app.add_option(name, value, what)->type_name(type);
+CLI::Option* option(CLI::App& app,
+                    const char* name,
+                    TypedWords::MaybeText& value,
+                    const char* type,
+                    const char* what) {
+  return app.add_option(name, value, what)->type_name(type);
 }
 
 void flag(CLI::App& app, const char* name, bool& value, const char* what) {
@@ -102,6 +102,29 @@ void add_climate(CLI::App& app, TypedWords& typed) {
   climate.footer(command_footer("--garden my-garden climate --all"));
 }
 
+void add_fetch(CLI::App& app, TypedWords& typed) {
+  CLI::App& fetch = command(app, "fetch", "bring readings from an open archive into readings/");
+  flag(fetch,
+       "--nearest",
+       typed.nearest,
+       "the best station near the garden (what is done if left out)");
+  option(
+      fetch, "--station", typed.station, "ID", "this station of GHCN-Daily, such as USW00094728");
+  flag(fetch, "--archive", typed.archive, "the past at the garden as models have it (reanalysis)");
+  flag(fetch, "--forecast", typed.forecast, "the next days at the garden");
+  flag(fetch, "--power", typed.power, "the past at the garden by NASA POWER, coarser");
+  option(
+      fetch, "--from", typed.from, "DATE", "with --archive, --power: the first day; or 30 years");
+  flag(fetch, "--dry-run", typed.dry_run, "weigh stations and show addresses, fetch no readings");
+  option(fetch, "--latitude", typed.latitude, "DEG", "a place instead of garden.json's");
+  option(fetch, "--longitude", typed.longitude, "DEG", "degrees, west negative");
+  option(fetch, "--elevation", typed.elevation, "M", "metres above the sea");
+  option(fetch, "--timeout", typed.timeout, "S", "seconds for one attempt, 1 to 3600; or 600");
+  option(fetch, "--base-url", typed.base_url, "URL", "a copy of the archive elsewhere")
+      ->envname("NIGHTSOW_BASE_URL");
+  fetch.footer(command_footer("--garden my-garden fetch --nearest --dry-run"));
+}
+
 void add_rules(CLI::App& app, TypedWords& typed) {
   CLI::App& rules = command(app, "rules", "what is known of each genus, and where from");
   rules.footer(command_footer("rules show Bulbine annua"));
@@ -146,6 +169,7 @@ void set_up(CLI::App& app, TypedWords& typed) {
   add_nights(app, typed);
   add_whatif(app, typed);
   add_climate(app, typed);
+  add_fetch(app, typed);
   add_rules(app, typed);
   add_start(app, typed);
 }

@@ -36,6 +36,16 @@ struct TypedWords {
   MaybeText warmer;
   // climate
   bool all = false;
+  // fetch; its place is start's
+  bool nearest = false;
+  MaybeText station;
+  bool archive = false;
+  bool forecast = false;
+  bool power = false;
+  MaybeText from;
+  MaybeText base_url;
+  MaybeText timeout;
+  bool dry_run = false;
   // rules show
   std::vector<std::string> taxon;
   // start

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planner/answers/climate_answer.hpp"
+#include "planner/answers/fetch_answer.hpp"
 #include "planner/answers/nights_answer.hpp"
 #include "planner/answers/plan_answer.hpp"
 #include "planner/answers/rules_answer.hpp"
@@ -18,6 +19,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string to_json(const PastNightsAnswer& answer);
 [[nodiscard]] std::string to_json(const WhatIfAnswer& answer);
 [[nodiscard]] std::string to_json(const ClimateAnswer& answer);
+[[nodiscard]] std::string to_json(const FetchAnswer& answer);
 [[nodiscard]] std::string to_json(const RulesListAnswer& answer);
 [[nodiscard]] std::string to_json(const RuleShowAnswer& answer);
 

@@ -52,6 +52,17 @@ TEST(CommandLine, TheGardenIsThePresentFolderAndTodayIsLeftOpen) {
   EXPECT_EQ(typed("plan --garden .").common.garden, "");
 }
 
+TEST(CommandLine, TheNearestStationIsFetchedUnlessAnotherSourceIsNamed) {
+  EXPECT_EQ(command<FetchCommand>("fetch").archive, climate::Archive::station);
+  EXPECT_EQ(command<FetchCommand>("fetch --nearest").station, "");
+  EXPECT_EQ(command<FetchCommand>("fetch --station XX000000001").station, "XX000000001");
+  EXPECT_EQ(command<FetchCommand>("fetch --archive").archive, climate::Archive::reanalysis);
+  EXPECT_EQ(command<FetchCommand>("fetch --forecast").archive, climate::Archive::forecast);
+  EXPECT_EQ(command<FetchCommand>("fetch --power --from 2001-02-03").from, day("2001-02-03"));
+  EXPECT_NE(refusal("fetch --archive --power").find("more than one source"), std::string::npos);
+  EXPECT_NE(refusal("fetch --latitude 5").find("both or neither"), std::string::npos);
+}
+
 TEST(CommandLine, APlanIsOfAllUnlessOneHalfIsAskedFor) {
   EXPECT_EQ(command<PlanCommand>("plan").request.only, PlanRequest::Only::all);
   EXPECT_EQ(command<PlanCommand>("plan --only cool").request.only, PlanRequest::Only::cool);
@@ -123,7 +134,7 @@ TEST(CommandLine, AMistypedWordIsAnsweredWithTheNearest) {
 
 TEST(CommandLine, CommandsAndOptionsOfLaterVersionsAreUnknown) {
   for (const char* line : {"today",
-                           "fetch",
+                           "serve",
                            "backtest",
                            "packet",
                            "sow",
