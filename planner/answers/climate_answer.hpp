@@ -1,6 +1,7 @@
 #pragma once
 
 #include "climate/base/date.hpp"
+#include "planner/answers/climate_detail_answer.hpp"
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
 
@@ -33,6 +34,7 @@ struct FindingLine {
   std::size_t line = 0;
   std::optional<double> value_c;
   std::optional<double> other_c;
+  int days = 1; ///< that it covers; `date` is the last of them
 };
 
 /// Plain means of what was read, and the fitted year beside them.
@@ -79,6 +81,8 @@ struct ClimateAnswer {
   std::vector<MonthLine> months;
   std::vector<FindingCount> counts;
   std::vector<FindingLine> findings; ///< the ten worst, or all
+  RecordDetail record;
+  UsualDetail usual;
   std::vector<Reason> warnings;
 };
 

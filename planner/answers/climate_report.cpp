@@ -1,8 +1,10 @@
 #include "planner/answers/climate_report.hpp"
 
 #include "climate/sun.hpp"
+#include "planner/answers/climate_detail.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
+#include "planner/garden/drawn_station.hpp"
 
 #include <algorithm>
 #include <array>
@@ -35,6 +37,18 @@ std::string kind_name(FindingKind kind) {
     return "files_differ";
   case FindingKind::flagged:
     return "flagged";
+  case FindingKind::naught:
+    return "naught";
+  case FindingKind::streak:
+    return "streak";
+  case FindingKind::gap:
+    return "gap";
+  case FindingKind::outlier:
+    return "outlier";
+  case FindingKind::spike:
+    return "spike";
+  case FindingKind::lagged_range:
+    return "lagged_range";
   }
   return "";
 }
@@ -44,7 +58,7 @@ std::vector<FindingCount> counts_of(const std::vector<Finding>& findings) {
   for (const Finding& finding : findings) {
     FindingCount& count = counts[finding.kind];
     count.kind = kind_name(finding.kind);
-    (finding.verdict == climate::Verdict::used ? count.used : count.ignored) += 1;
+    (finding.verdict == climate::Verdict::used ? count.used : count.ignored) += finding.days;
   }
   std::vector<FindingCount> list;
   list.reserve(counts.size());
@@ -82,7 +96,8 @@ std::vector<FindingLine> finding_lines(std::vector<Finding> findings, bool all) 
                      finding.file,
                      finding.line,
                      figure(finding.value_c),
-                     figure(finding.other_c)});
+                     figure(finding.other_c),
+                     finding.days});
   }
   return lines;
 }
@@ -133,6 +148,11 @@ std::vector<MonthLine> month_lines(const LoadedGarden& garden, const climate::Sm
     line.night_c = nights[month - 1].mean();
     line.nights = nights[month - 1].count;
     line.day_c = days[month - 1].mean();
+    if (knows_normals_only(garden.garden)) {
+      line.night_c = rounded_tenth(garden.garden.monthly_normals->night_c.at(month - 1));
+      line.nights = 0;
+      line.day_c = rounded_tenth(garden.garden.monthly_normals->day_c.at(month - 1));
+    }
     line.smooth_night_c = smooth_month_c(smooth.night, year, month);
     if (smooth.day) {
       line.smooth_day_c = smooth_month_c(*smooth.day, year, month);
@@ -194,14 +214,12 @@ ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& r
   answer.today = garden.today;
   answer.season = season ? season->name : year_of(garden.today);
   answer.readings = readings_head(garden, usable);
-  set_holes(garden.station, answer);
   if (season) {
     answer.phases = phases_line(*station.turning.phases, *season);
   } else {
     answer.no_phases.push_back(no_cooling_limb_reason(station));
   }
   answer.swing_k = rounded_tenth(station.turning.swing.kelvin());
-  answer.trend = trend_line(station.smooth.night);
   answer.night_sd_c = rounded_tenth(station.smooth.night.residual_sd_c);
   for (const ReadingsFile& file : garden.files) {
     answer.files.push_back({file.file, file.format, file.unit, file.bench, file.because});
@@ -209,6 +227,13 @@ ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& r
   answer.months = month_lines(garden, station.smooth);
   answer.counts = counts_of(garden.findings);
   answer.findings = finding_lines(garden.findings, request.all_findings);
+  // Of drawn years there is nothing to be told that was not put in.
+  if (!knows_normals_only(garden.garden)) {
+    set_holes(garden.station, answer);
+    answer.trend = trend_line(station.smooth.night);
+    answer.record = record_detail(garden);
+    answer.usual = usual_detail(garden, station, season);
+  }
   answer.warnings = warnings_of(garden, station, readings_guard(garden), usable);
   return answer;
 }

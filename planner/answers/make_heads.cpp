@@ -2,6 +2,7 @@
 
 #include "climate/sun.hpp"
 #include "planner/answers/figures.hpp"
+#include "planner/garden/drawn_station.hpp"
 
 #include <fmt/format.h>
 
@@ -57,6 +58,9 @@ PhasesHead phases_head(const StationClimate& station, const climate::Season& sea
 
 ReadingsHead readings_head(const LoadedGarden& garden, int seasons) {
   ReadingsHead head;
+  if (knows_normals_only(garden.garden)) {
+    return head;
+  }
   head.seasons = seasons;
   head.findings = static_cast<int>(garden.findings.size());
   if (garden.station.empty()) {
@@ -118,6 +122,8 @@ std::vector<Reason> warnings_of(const LoadedGarden& garden,
   }
   if (!station.turning.phases) {
     warnings.push_back(no_cooling_limb_reason(station));
+  } else if (knows_normals_only(garden.garden)) {
+    warnings.push_back({ReasonCode::few_seasons, {{"seasons", 0}}});
   } else if (seasons < climate::few_seasons) {
     warnings.push_back({ReasonCode::few_seasons, {{"seasons", seasons}}});
   }

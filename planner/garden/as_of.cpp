@@ -1,10 +1,12 @@
 #include "climate/screen.hpp"
+#include "planner/garden/drawn_station.hpp"
 #include "planner/garden/load_garden.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
+#include <string_view>
 #include <utility>
 
 namespace nightsow::planner {
@@ -95,22 +97,68 @@ void cut_test_at(Packet& packet, Date today, std::vector<Problem>& problems) {
   }
 }
 
+// What would make every answer wrong is said with every answer; the rest is for `climate`.
+std::string_view what_is_wrong(climate::SuspicionKind kind) {
+  using enum climate::SuspicionKind;
+  switch (kind) {
+  case fahrenheit_as_celsius:
+    return "too hot for °C, and right for °F";
+  case tenths_as_celsius:
+    return "too hot for °C, and right for tenths of it";
+  case a_tenth_of_celsius:
+    return "as small as if divided by ten once too often";
+  case swapped:
+    return "nights above their days, as if the two columns were swapped";
+  default:
+    return "";
+  }
+}
+
+void add_suspected_unit(LoadedGarden& known) {
+  for (const climate::Suspicion& suspicion : known.suspicions) {
+    const std::string_view wrong = what_is_wrong(suspicion.kind);
+    if (!wrong.empty()) {
+      known.problems.push_back(
+          {Severity::warning,
+           "readings",
+           0,
+           0,
+           fmt::format("{:.0f} % of what was read is {}", 100.0 * suspicion.share, wrong),
+           "lowest and highest of each day in °C",
+           "look at the file and correct it; nothing was changed in it, but what cannot be was "
+           "left "
+           "out"});
+    }
+  }
+}
+
+void read_station(const GardenFolder& folder, LoadedGarden& known) {
+  climate::MergedReadings read = cut_at(folder.station, known.today);
+  known.suspicions = climate::suspicions(read.series);
+  climate::ScreenedReadings screened = climate::screen(std::move(read));
+  if (!climate::last_night(screened.series)) {
+    refuse_unknown_past(folder, known.today);
+  }
+  known.station = std::move(screened.series);
+  known.findings = std::move(screened.findings);
+}
+
 } // namespace
 
 LoadedGarden as_of(const GardenFolder& folder, Date today) {
-  climate::ScreenedReadings screened = climate::screen(cut_at(folder.station, today));
-  if (!climate::last_night(screened.series)) {
-    refuse_unknown_past(folder, today);
-  }
   LoadedGarden known;
   known.garden = folder.garden;
   known.today = today;
-  known.station = std::move(screened.series);
-  known.findings = std::move(screened.findings);
+  if (knows_normals_only(folder.garden)) {
+    known.station = drawn_station(folder.garden, today);
+  } else {
+    read_station(folder, known);
+  }
   known.files = folder.files;
   known.packets = folder.packets;
   known.catalogue = folder.catalogue;
   known.problems = folder.problems;
+  add_suspected_unit(known);
   // Only what has happened by today is known of a packet.
   for (Packet& packet : known.packets) {
     cut_harvest_at(packet, today, known.problems);

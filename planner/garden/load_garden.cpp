@@ -2,6 +2,7 @@
 
 #include "climate/base/file.hpp"
 #include "climate/readers/read_readings.hpp"
+#include "planner/garden/drawn_station.hpp"
 #include "planner/garden/garden_file.hpp"
 #include "planner/garden/packet_file.hpp"
 
@@ -50,17 +51,7 @@ Garden read_garden(const fs::path& folder) {
                       "the folder of a garden",
                       "make one with `nightsow start DIR`, or name another with --garden"});
   }
-  Garden garden = read_garden_file(read_whole_file(path, "the garden"), garden_file_name);
-  if (garden.readings.empty()) {
-    throw InputError({Severity::error,
-                      std::string(garden_file_name),
-                      0,
-                      0,
-                      "monthly_normals alone cannot be used yet",
-                      std::string(needed_readings),
-                      std::string(how_to_name_readings)});
-  }
-  return garden;
+  return read_garden_file(read_whole_file(path, "the garden"), garden_file_name);
 }
 
 void read_packets(GardenFolder& loaded) {
@@ -177,6 +168,20 @@ void read_station(GardenFolder& loaded) {
   }
 }
 
+void note_normals_only(GardenFolder& loaded) {
+  loaded.problems.push_back(
+      {Severity::warning,
+       std::string(garden_file_name),
+       0,
+       0,
+       "there are no readings; nights are drawn from monthly_normals, straying by 2.5 K as is "
+       "usual "
+       "somewhere",
+       "",
+       "take all dates as rough, and past seasons as drawn; it never says that water is due: " +
+           std::string(how_to_name_readings)});
+}
+
 void note_rules_folder(GardenFolder& loaded) {
   if (is_there(loaded.folder / "rules")) {
     loaded.problems.push_back({Severity::warning,
@@ -196,7 +201,11 @@ GardenFolder load_garden(const fs::path& folder) {
   loaded.folder = folder;
   loaded.garden = read_garden(folder);
   read_packets(loaded);
-  read_station(loaded);
+  if (knows_normals_only(loaded.garden)) {
+    note_normals_only(loaded);
+  } else {
+    read_station(loaded);
+  }
   note_rules_folder(loaded);
   loaded.catalogue =
       std::make_shared<const species_rules::Catalogue>(species_rules::Catalogue::embedded());

@@ -4,6 +4,7 @@
 #include "climate/daily_series.hpp"
 #include "climate/finding.hpp"
 #include "climate/merge_readings.hpp"
+#include "climate/suspicions.hpp"
 #include "planner/garden/garden.hpp"
 #include "planner/garden/packet.hpp"
 #include "planner/garden/records.hpp"
@@ -44,6 +45,7 @@ struct LoadedGarden {
   Date today{};
   climate::DailySeries station; ///< screened, holes open
   std::vector<climate::Finding> findings;
+  std::vector<climate::Suspicion> suspicions; ///< of the station's record, before screening
   std::vector<ReadingsFile> files;
   std::vector<Packet> packets;
   std::shared_ptr<const species_rules::Catalogue> catalogue;

@@ -1,6 +1,7 @@
 #include "planner/model/readings_guard.hpp"
 
 #include "climate/night_words.hpp"
+#include "planner/garden/drawn_station.hpp"
 
 #include <algorithm>
 #include <vector>
@@ -11,10 +12,20 @@ namespace {
 
 constexpr int least_recent_maxima = 4;
 
+// How many of the days that a finding covers lie after the given one.
+int doubtful_days(const climate::Finding& finding, Date after) {
+  const int days = std::min(finding.days, days_between(after, finding.date));
+  return climate::is_doubtful(finding) ? std::max(0, days) : 0;
+}
+
 } // namespace
 
 ReadingsGuard readings_guard(const LoadedGarden& garden) {
   ReadingsGuard guard;
+  if (knows_normals_only(garden.garden)) {
+    guard.stale = true;
+    return guard;
+  }
   guard.last = climate::last_night(garden.station);
   if (!guard.last) {
     guard.stale = true;
@@ -22,13 +33,9 @@ ReadingsGuard readings_guard(const LoadedGarden& garden) {
   }
   guard.days_old = days_between(*guard.last, garden.today);
   guard.stale = guard.days_old > stale_days;
-  guard.suspect = static_cast<int>(std::count_if(
-      garden.findings.begin(), garden.findings.end(), [&](const climate::Finding& finding) {
-        // Where two files differ the first one's value stands, and is sound.
-        return finding.verdict == climate::Verdict::ignored &&
-               finding.kind != climate::FindingKind::files_differ &&
-               finding.date > *guard.last - Days{suspect_nights};
-      }));
+  for (const climate::Finding& finding : garden.findings) {
+    guard.suspect += doubtful_days(finding, *guard.last - Days{suspect_nights});
+  }
   return guard;
 }
 

@@ -19,7 +19,7 @@ struct ReadingsGuard {
   std::optional<Date> last; ///< the last night there is
   int days_old = 0;
   bool stale = false;
-  int suspect = 0; ///< ignored readings among the last nights
+  int suspect = 0; ///< doubtful readings among the last nights, a day of a streak each
 };
 
 [[nodiscard]] ReadingsGuard readings_guard(const LoadedGarden& garden);

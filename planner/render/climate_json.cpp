@@ -1,3 +1,4 @@
+#include "planner/render/climate_detail.hpp"
 #include "planner/render/json_parts.hpp"
 #include "planner/render/to_json.hpp"
 
@@ -73,6 +74,7 @@ Json finding_json(const FindingLine& finding) {
   json["line"] = finding.line;
   json["value_c"] = json_number(finding.value_c);
   json["other_c"] = json_number(finding.other_c);
+  json["days"] = finding.days;
   return json;
 }
 
@@ -102,6 +104,8 @@ std::string to_json(const ClimateAnswer& answer) {
   json["months"] = list_json(answer.months, month_json);
   json["counts"] = list_json(answer.counts, count_json);
   json["findings"] = list_json(answer.findings, finding_json);
+  json["record"] = record_json(answer.record);
+  json["usual"] = usual_json(answer.usual);
   json["warnings"] = json_reasons(answer.warnings);
   return json_dump(json);
 }

@@ -1,4 +1,5 @@
 #include "planner/render/answer_text.hpp"
+#include "planner/render/climate_detail.hpp"
 #include "planner/render/dates.hpp"
 #include "planner/render/figure_text.hpp"
 #include "planner/render/plain_words.hpp"
@@ -45,10 +46,14 @@ std::string files_text(const ClimateAnswer& answer, const TextStyle& style) {
 
 std::string readings_text(const ClimateAnswer& answer, const TextStyle& style) {
   std::string text = paragraph("  ", readings_line(answer.readings));
+  if (!answer.readings.from) {
+    return section("What was read", text, style);
+  }
   text += paragraph("  ",
                     fmt::format("Days without a night reading: {}; the longest hole: {}.",
                                 answer.days_without_night,
                                 counted_text(answer.longest_hole_days, "day")));
+  text += completeness_text(answer.record);
   return section("What was read", text, style);
 }
 
@@ -69,6 +74,9 @@ std::string finding_values(const FindingLine& finding, const TextStyle& style) {
   std::string text = finding.value_c ? temperature_text(*finding.value_c, style) : "not readable";
   if (finding.other_c) {
     text += " against " + temperature_text(*finding.other_c, style);
+  }
+  if (finding.days > 1) {
+    text += fmt::format(", {} days to this one", finding.days);
   }
   return text;
 }
@@ -167,9 +175,17 @@ std::string climate_text(const ClimateAnswer& answer, const TextStyle& style) {
   text += readings_text(answer, style);
   text += counts_text(answer, style);
   text += findings_text(answer, style);
+  text += section("Odd about the whole record", suspicions_text(answer.record), style);
   text += phases_text(answer, style);
   text += months_text(answer, style);
-  return text + trend_text(answer, style);
+  text += section(style.fahrenheit ? "How far single nights and days go, in °F"
+                                   : "How far single nights and days go, in °C",
+                  bands_text(answer.usual, style),
+                  style);
+  text += section("Frost", frost_text(answer.usual), style);
+  text += trend_text(answer, style);
+  text += section("Nights by season", quarters_text(answer.usual, style), style);
+  return text + section("When cool nights come", gates_text(answer.usual, style), style);
 }
 
 } // namespace nightsow::planner

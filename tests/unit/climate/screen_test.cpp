@@ -1,7 +1,10 @@
 #include "climate/screen.hpp"
 
+#include "tests/support/invented_series.hpp"
+
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <vector>
 
@@ -93,6 +96,100 @@ TEST(Screen, FindingsAreSortedByDateWithinAKind) {
 
 TEST(Screen, AnEmptySeriesHasNoFindings) {
   EXPECT_TRUE(screened({}).findings.empty());
+}
+
+Finding of_kind(FindingKind kind, Verdict verdict) {
+  Finding finding;
+  finding.kind = kind;
+  finding.verdict = verdict;
+  return finding;
+}
+
+/// A file of twelve invented years, into which a test writes its fault.
+class ScreenedYears : public testing::Test {
+protected:
+  ScreenedYears() {
+    support::InventedClimate climate;
+    climate.night_sd_k = 2.0;
+    climate.years = 12;
+    const DailySeries series = support::invented_series(climate);
+    for (std::size_t i = 0; i < series.size(); ++i) {
+      days_.push_back({series.night_c()[i], series.day_c()[i]});
+    }
+  }
+
+  /// The one finding; a kind that is not in the list of faults when there are none or several.
+  [[nodiscard]] Finding only_finding() const {
+    const std::vector<Finding> findings = screened(days_).findings;
+    return findings.size() == 1 ? findings[0] : of_kind(FindingKind::flagged, Verdict::ignored);
+  }
+
+  std::vector<Values> days_;
+};
+
+TEST_F(ScreenedYears, PassUntouched) {
+  EXPECT_TRUE(screened(days_).findings.empty());
+}
+
+TEST_F(ScreenedYears, ANightOfAnotherMonthIsAGap) {
+  days_[2000].night_c = -20.0F;
+  EXPECT_EQ(only_finding().kind, FindingKind::gap);
+  EXPECT_EQ(only_finding().line, 2002U);
+  EXPECT_TRUE(std::isnan(screened(days_).series.night_c()[2000]));
+  EXPECT_FALSE(std::isnan(screened(days_).series.day_c()[2000]));
+}
+
+TEST_F(ScreenedYears, AMistypedNightDoesNotDragItsGoodDayAlong) {
+  days_[2000].night_c = days_[2000].day_c + 20.0F;
+  EXPECT_NE(only_finding().kind, FindingKind::night_above_day);
+  EXPECT_FALSE(std::isnan(screened(days_).series.day_c()[2000]));
+}
+
+TEST_F(ScreenedYears, NaughtForAMissingValueLosesBoth) {
+  days_[2000] = {0, 0};
+  EXPECT_EQ(only_finding().kind, FindingKind::naught);
+  EXPECT_TRUE(std::isnan(screened(days_).series.night_c()[2000]));
+  EXPECT_TRUE(std::isnan(screened(days_).series.day_c()[2000]));
+}
+
+TEST_F(ScreenedYears, AStuckThermometerIsSaidFromFifteenDaysAndLeftOutFromTwenty) {
+  for (std::size_t i = 0; i < 19; ++i) {
+    days_[3000 + i].night_c = days_[3000].night_c;
+    days_[3000 + i].day_c = std::max(days_[3000 + i].day_c, days_[3000].night_c);
+  }
+  const Finding used = only_finding();
+  EXPECT_EQ(used.kind, FindingKind::streak);
+  EXPECT_EQ(used.verdict, Verdict::used);
+  EXPECT_EQ(used.days, 19);
+  EXPECT_EQ(used.line, 3020U); // its last day
+  days_[3019].night_c = days_[3000].night_c;
+  days_[3019].day_c = std::max(days_[3019].day_c, days_[3000].night_c);
+  const ScreenedReadings stuck = screened(days_);
+  ASSERT_EQ(stuck.findings.size(), 1U);
+  EXPECT_EQ(stuck.findings[0].verdict, Verdict::ignored);
+  EXPECT_TRUE(std::isnan(stuck.series.night_c()[3000]));
+  EXPECT_TRUE(std::isnan(stuck.series.night_c()[3019]));
+  EXPECT_FALSE(std::isnan(stuck.series.night_c()[3020]));
+}
+
+TEST_F(ScreenedYears, EveryVerdictIgnoredLeavesItsValueMissingAndNothingElse) {
+  days_[500].day_c += 30.0F;
+  days_[900].night_c -= 25.0F;
+  days_[1500] = {-17.8F, -17.8F};
+  const ScreenedReadings result = screened(days_);
+  EXPECT_EQ(result.findings.size(), 3U);
+  for (std::size_t i = 0; i < days_.size(); ++i) {
+    EXPECT_EQ(std::isnan(result.series.night_c()[i]), i == 900 || i == 1500) << i;
+    EXPECT_EQ(std::isnan(result.series.day_c()[i]), i == 500 || i == 1500) << i;
+  }
+}
+
+TEST(Doubtful, AreIgnoredReadingsAndStreaksButNotFilesThatDiffer) {
+  using enum FindingKind;
+  EXPECT_TRUE(is_doubtful(of_kind(outlier, Verdict::ignored)));
+  EXPECT_TRUE(is_doubtful(of_kind(streak, Verdict::used)));
+  EXPECT_FALSE(is_doubtful(of_kind(repeated_equal, Verdict::used)));
+  EXPECT_FALSE(is_doubtful(of_kind(files_differ, Verdict::ignored)));
 }
 
 } // namespace

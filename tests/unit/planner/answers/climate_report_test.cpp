@@ -1,12 +1,16 @@
 #include "planner/answers/climate_report.hpp"
 
+#include "planner/answers/figures.hpp"
 #include "planner/render/to_json.hpp"
 #include "tests/support/find_in_answer.hpp"
 #include "tests/support/invented_garden.hpp"
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <numbers>
 #include <string>
+#include <vector>
 
 namespace nightsow::planner {
 namespace {
@@ -116,6 +120,122 @@ TEST_P(ClimateReportOnBothHalves, TellsTheTrendAndHowMuchOfItIsUsed) {
   EXPECT_NEAR(trend.night_k_per_decade, 0.5, 3.0 * trend.standard_error);
   EXPECT_GT(trend.used_k_per_decade, 0.0);
   EXPECT_LE(trend.used_k_per_decade, trend.night_k_per_decade);
+}
+
+TEST_P(ClimateReportOnBothHalves, TellsHowFarSingleNightsGo) {
+  const std::vector<BandLine> bands = climate_report(garden_, {}).usual.bands;
+  ASSERT_EQ(bands.size(), 12U);
+  for (const BandLine& line : bands) {
+    // 2 K of deviation: a tenth lies 2.6 K below the middle, a tenth as far above. The season
+    // itself moves a little within a month.
+    EXPECT_NEAR(line.night->p50_c - line.night->p10_c, 2.6, 0.7) << line.month;
+    EXPECT_NEAR(line.night->p90_c - line.night->p50_c, 2.6, 0.7) << line.month;
+    EXPECT_GT(line.day->p50_c, line.night->p50_c + 8.0);
+  }
+}
+
+TEST_P(ClimateReportOnBothHalves, TellsTheQuartersOfTheSitesOwnYear) {
+  const std::vector<QuarterLine> quarters = climate_report(garden_, {}).usual.quarters;
+  ASSERT_EQ(quarters.size(), 4U);
+  EXPECT_EQ(quarters[0].quarter, "hottest");
+  EXPECT_EQ(quarters[3].quarter, "warming");
+  for (const QuarterLine& line : quarters) {
+    EXPECT_NEAR(line.night_sd_c, 2.0, 0.3) << line.quarter;
+    EXPECT_NEAR(line.skewness, 0.0, 0.3) << line.quarter;
+    EXPECT_LE(line.trend->low, line.trend->a_decade);
+    EXPECT_GE(line.trend->high, line.trend->a_decade);
+  }
+}
+
+TEST_P(ClimateReportOnBothHalves, TellsThatWarmingMakesCoolNightsLater) {
+  support::InventedGarden warming = invented();
+  warming.climate.trend_k_per_year = 0.1;
+  const std::vector<GateTrendLine> gates =
+      climate_report(support::garden_of(warming), {}).usual.gates;
+  ASSERT_EQ(gates.size(), 1U); // no packets: 13 °C
+  EXPECT_EQ(gates[0].limit_c, 13.0);
+  EXPECT_TRUE(gates[0].genera.empty());
+  EXPECT_GT(gates[0].holds->a_decade, 0.0);
+  EXPECT_GT(gates[0].holds->low, 0.0);
+}
+
+TEST_P(ClimateReportOnBothHalves, TellsTheGatesOfTheKindsInHandOnceEach) {
+  support::InventedGarden with_packets = invented();
+  with_packets.packets = {"Bulbine annua, 40 seeds, harvested 2025-11",
+                          "Bulbine mesembryanthoides, 20 seeds, harvested 2025-11"};
+  const std::vector<GateTrendLine> gates =
+      climate_report(support::garden_of(with_packets), {}).usual.gates;
+  ASSERT_EQ(gates.size(), 1U);
+  EXPECT_FALSE(gates[0].genera.empty());
+}
+
+TEST_P(ClimateReportOnBothHalves, DatesFrostInTheSeasonShown) {
+  support::InventedGarden mild = invented();
+  mild.climate.night_mean_c = 18.0;
+  EXPECT_FALSE(climate_report(support::garden_of(mild), {}).usual.frost.first);
+  support::InventedGarden cold = invented();
+  cold.climate.night_mean_c = 6.0;
+  const ClimateAnswer answer = climate_report(support::garden_of(cold), {});
+  const FrostLine& frost = answer.usual.frost;
+  EXPECT_EQ(frost.without, 0);
+  EXPECT_GT(frost.first->p50, answer.phases->cooling_limb_begins);
+  EXPECT_LT(frost.first->p50, answer.phases->coldest_night);
+  EXPECT_GT(frost.last->p50, answer.phases->coldest_night);
+  EXPECT_LE(frost.first->p10, frost.first->p90);
+}
+
+TEST_P(ClimateReportOnBothHalves, TellsHolesOfAMonthByTheirDates) {
+  for (std::size_t i = 1000; i < 1045; ++i) {
+    garden_.station.set_night(i, climate::missing_c);
+  }
+  const RecordDetail record = climate_report(garden_, {}).record;
+  ASSERT_EQ(record.completeness.size(), 2U);
+  ASSERT_EQ(record.completeness[0].long_holes.size(), 1U);
+  EXPECT_EQ(record.completeness[0].long_holes[0].from, garden_.station.date_of(1000));
+  EXPECT_EQ(record.completeness[0].long_holes[0].days, 45);
+  EXPECT_TRUE(record.completeness[1].long_holes.empty());
+}
+
+TEST_P(ClimateReportOnBothHalves, TellsWeekendsThatAreMissing) {
+  for (std::size_t i = 0; i < garden_.station.size(); ++i) {
+    const date::weekday weekday{garden_.station.date_of(i)};
+    if (weekday == date::Saturday || weekday == date::Sunday) {
+      garden_.station.set_day(i, climate::missing_c);
+    }
+  }
+  const RecordDetail record = climate_report(garden_, {}).record;
+  EXPECT_FALSE(record.completeness[0].weekdays);
+  EXPECT_EQ(record.completeness[1].weekdays->on, (std::vector<std::string>{"sat", "sun"}));
+}
+
+TEST_P(ClimateReportOnBothHalves, TellsSuspicionsOfTheWholeRecord) {
+  garden_.suspicions = {{climate::SuspicionKind::whole_fahrenheit, 0.97}};
+  const RecordDetail record = climate_report(garden_, {}).record;
+  ASSERT_EQ(record.suspicions.size(), 1U);
+  EXPECT_EQ(record.suspicions[0].kind, "whole_fahrenheit");
+}
+
+TEST_P(ClimateReportOnBothHalves, OfNormalsAloneTellsNothingThatWasNotPutIn) {
+  support::InventedGarden normals_only = invented();
+  GardenFolder folder = support::folder_of(normals_only);
+  const bool south = GetParam() == support::hottest_in_the_south;
+  MonthlyNormals normals;
+  for (int month = 0; month < 12; ++month) {
+    const double summer = std::cos(2.0 * std::numbers::pi * (month - (south ? 0.5 : 6.5)) / 12.0);
+    normals.night_c.push_back(12.0 + 5.0 * summer);
+    normals.day_c.push_back(22.0 + 6.0 * summer);
+  }
+  folder.garden.monthly_normals = normals;
+  folder.garden.readings.clear();
+  folder.station = {};
+  const ClimateAnswer answer = climate_report(as_of(folder, garden_.today), {});
+  EXPECT_FALSE(answer.readings.from);
+  EXPECT_EQ(answer.readings.seasons, 0);
+  EXPECT_FALSE(answer.trend);
+  EXPECT_TRUE(answer.usual.gates.empty());
+  EXPECT_EQ(answer.months[3].night_c, rounded_tenth(normals.night_c[3]));
+  EXPECT_EQ(answer.months[3].nights, 0);
+  EXPECT_NEAR(days_between(answer.phases->hottest_night, hottest_night_of(invented())), 0, 40);
 }
 
 TEST_P(ClimateReportOnBothHalves, TellsWhatWasRead) {

@@ -144,13 +144,13 @@ TEST(LoadGarden, ALoggerAloneIsNoStation) {
                                            "of one year at least"));
 }
 
-TEST(LoadGarden, MonthlyNormalsAloneAreNotEnoughYet) {
+TEST(LoadGarden, MonthlyNormalsAloneAreEnoughAndSaidToBeRough) {
   const TemporaryFolder folder;
   write_garden(folder, R"({"latitude": 1, "longitude": 1, "monthly_normals": {
       "night_c": [1,1,1,1,1,1,1,1,1,1,1,1], "day_c": [1,1,1,1,1,1,1,1,1,1,1,1]}})");
-  EXPECT_TRUE(fault_of(folder).starts_with("garden.json: monthly_normals alone cannot be used yet; "
-                                           "expected daily minima and maxima of one "
-                                           "year at least"));
+  EXPECT_TRUE(load_garden(folder.path()).station.series.empty());
+  EXPECT_TRUE(problems_of(folder).back().starts_with(
+      "garden.json: there are no readings; nights are drawn from monthly_normals"));
 }
 
 TEST(LoadGarden, ReadingsOfDaysOnlyGiveNoNight) {

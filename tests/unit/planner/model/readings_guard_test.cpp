@@ -39,6 +39,25 @@ TEST(ReadingsGuard, AFindingThatWasUsedAllTheSameDoesNotCount) {
   EXPECT_EQ(guard_with_finding(3, climate::Verdict::used).suspect, 0);
 }
 
+int suspect_of_streak(int days, int ends_days_before_today) {
+  LoadedGarden garden = support::garden_of({});
+  climate::Finding streak;
+  streak.kind = climate::FindingKind::streak;
+  streak.verdict = climate::Verdict::used;
+  streak.date = garden.today - Days{ends_days_before_today};
+  streak.days = days;
+  garden.findings.push_back(streak);
+  return readings_guard(garden).suspect;
+}
+
+TEST(ReadingsGuard, AStreakIsSuspectThoughItIsUsedAndCountsItsDaysAmongTheLastNights) {
+  EXPECT_EQ(suspect_of_streak(16, 0), 16);
+  EXPECT_EQ(suspect_of_streak(16, 10), 11);
+  EXPECT_EQ(suspect_of_streak(16, 20), 1);
+  EXPECT_EQ(suspect_of_streak(16, 21), 0);
+  EXPECT_EQ(suspect_of_streak(30, 0), 21);
+}
+
 TEST(ReadingsGuard, ReadingsWithoutANightAreStale) {
   LoadedGarden garden = support::garden_of({});
   garden.station = climate::DailySeries{garden.today - Days{2}, 3};

@@ -3,6 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <optional>
+#include <string>
+
 namespace nightsow::planner {
 namespace {
 
@@ -56,6 +59,81 @@ TEST(ClimateText, EveryLineFitsTheScreen) {
   climate.findings.at(0).file = "readings/" + std::string(120, 'x') + ".csv";
   climate.findings.at(0).other_c = -12.5;
   EXPECT_EQ(first_line_too_wide(climate_text(climate, {})), "");
+}
+
+DecadeTrend trend(double a_decade, double low, double high) {
+  return {a_decade, low, high, 0.01, 44};
+}
+
+/// The report of one gate.
+std::string gate_report(std::optional<DecadeTrend> holds, bool binds = true) {
+  ClimateAnswer answer = small_climate();
+  GateTrendLine gate;
+  gate.limit_c = 13.0;
+  gate.nights = 5;
+  gate.of = 7;
+  gate.bench = "open bench";
+  gate.genera = {"Bulbine"};
+  gate.binds = binds;
+  gate.seasons = 7;
+  gate.holds = holds;
+  answer.usual.gates = {gate};
+  std::string text = climate_text(answer, {});
+  text.erase(0, text.find("When cool nights come"));
+  return text;
+}
+
+TEST(ClimateText, CoolNightsThatComeLaterAreDaysInTenYears) {
+  const std::string text = gate_report(trend(2.0, 0.3, 4.0));
+  EXPECT_TRUE(holds(text, "13 °C  open bench  Bulbine  not known   +2.0 (+0.3 to +4.0)  yes"))
+      << text;
+  EXPECT_TRUE(holds(text, "with 0 in it tells no sure move"));
+}
+
+TEST(ClimateText, AMoveOfLessThanATenthOfADayIsNaught) {
+  const std::string text = gate_report(trend(0.01, -1.04, -0.0), false);
+  EXPECT_TRUE(holds(text, "0 (-1.0 to 0)  no")) << text;
+}
+
+TEST(ClimateText, FrostHasItsShareAndItsDates) {
+  ClimateAnswer answer = small_climate();
+  answer.usual.frost.seasons = 44;
+  EXPECT_TRUE(holds(climate_text(answer, {}), "No frost in 44 seasons."));
+  answer.usual.frost.without = 14;
+  answer.usual.frost.nights_a_season = 2.5;
+  answer.usual.frost.first = DateRangeLine{day("2026-06-01"), day("2026-06-20"), day("2026-07-20")};
+  answer.usual.frost.last = DateRangeLine{day("2026-07-01"), day("2026-08-02"), day("2026-09-01")};
+  const std::string text = climate_text(answer, {});
+  EXPECT_TRUE(holds(text, "Nights at or under freezing in 30 of 44 seasons, 2.5 a season")) << text;
+  EXPECT_TRUE(holds(text, "the first comes about 20 Jun 2026 (8 in 10: 1 Jun-20 Jul)")) << text;
+}
+
+TEST(ClimateText, MissingWeekendsAndHolesAreSaid) {
+  ClimateAnswer answer = small_climate();
+  CompletenessLine nights;
+  nights.element = "nights";
+  nights.complete = 0.85;
+  nights.months = 500;
+  nights.months_lost = 40;
+  nights.long_holes = {{day("1990-01-01"), day("1990-02-04"), 35}};
+  nights.weekdays = LopsidedLine{{"sat", "sun"}, 0.25, 0.13};
+  answer.record.completeness = {nights};
+  const std::string text = climate_text(answer, {});
+  EXPECT_TRUE(holds(text, "months with too little for a mean: 40 of 500.")) << text;
+  EXPECT_TRUE(holds(text, "No nights from 1 Jan 1990 to 4 Feb 1990: 35 days.")) << text;
+  EXPECT_TRUE(holds(text, "25 % in Saturday and Sunday, against 13 %")) << text;
+}
+
+TEST(ClimateText, SuspicionsOfTheRecordAreSaidInPlainWords) {
+  ClimateAnswer answer = small_climate();
+  answer.record.suspicions = {{"whole_fahrenheit", 0.97}};
+  EXPECT_TRUE(holds(climate_text(answer, {}), "Read in whole or half °F")) << answer.season;
+}
+
+TEST(ClimateText, AStreakSaysHowManyDays) {
+  ClimateAnswer answer = small_climate();
+  answer.findings = {{"streak", "used", day("1997-07-14"), "a.csv", 5981, 12.4, {}, 16}};
+  EXPECT_TRUE(holds(climate_text(answer, {}), "12.4 °C, 16 days"));
 }
 
 } // namespace
