@@ -2,6 +2,7 @@
 
 #include "climate/base/csv.hpp"
 #include "climate/base/problem.hpp"
+#include "climate/readers/json_daily.hpp"
 #include "climate/readers/line_reader.hpp"
 
 #include <array>
@@ -23,7 +24,7 @@ constexpr std::array first_bytes{
     FirstBytes{"PK\x03\x04",
                "a zip archive or a spreadsheet",
                "unpack it and name the file inside, or save the sheet as CSV"},
-    FirstBytes{"\x1F\x8B", "a gzip archive", "unpack it (gunzip) and name the file inside"},
+    FirstBytes{"\x1F\x8B", "gzip within gzip", "unpack it (gunzip) and name the file inside"},
     FirstBytes{"\xFF\xFE", "a text in UTF-16", "save it as CSV in UTF-8"},
     FirstBytes{"\xFE\xFF", "a text in UTF-16", "save it as CSV in UTF-8"},
     FirstBytes{"\xD0\xCF\x11\xE0", "an old spreadsheet", "save the sheet as CSV"},
@@ -100,10 +101,11 @@ void check_text(std::string_view text, std::string_view name) {
     }
   }
   refuse_nul(text, name);
+  const bool any_length = is_json(text); // JSON is mostly one line
   bool blank = true;
   LineReader lines{text};
   while (lines.next()) {
-    if (lines.line().size() > longest_line) {
+    if (lines.line().size() > longest_line && !any_length) {
       refuse(
           name, lines.number(), 0, "a line of over 1 MiB", "check that this is the file you meant");
     }

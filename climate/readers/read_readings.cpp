@@ -5,7 +5,11 @@
 #include "climate/readers/ghcn_dly.hpp"
 #include "climate/readers/ghcn_long_csv.hpp"
 #include "climate/readers/ghcn_wide_csv.hpp"
+#include "climate/readers/gunzip.hpp"
+#include "climate/readers/json_daily.hpp"
 #include "climate/readers/line_reader.hpp"
+#include "climate/readers/logger.hpp"
+#include "climate/readers/open_meteo_csv.hpp"
 #include "climate/readers/row_faults.hpp"
 #include "climate/readers/unread_format.hpp"
 
@@ -18,18 +22,42 @@ namespace {
 struct Format {
   std::string_view name;
   /// Why the file is of this format; empty when it is not.
-  std::vector<std::string> (*recognise)(const Opening& opening);
-  Readings (*read)(const Opening& opening, std::string_view name);
+  std::vector<std::string> (*recognise)(const Opening& opening, const ReadingChoices& choices);
+  Readings (*read)(const Opening& opening, std::string_view name, const ReadingChoices& choices);
 };
 
-// Asked in this order: what is told by fixed marks first, the general table last. A new format is
+// Most formats leave nothing open.
+template <auto Recognise>
+std::vector<std::string> content_only(const Opening& opening, const ReadingChoices& /*choices*/) {
+  return Recognise(opening);
+}
+
+template <auto Read>
+Readings no_choice(const Opening& opening,
+                   std::string_view name,
+                   const ReadingChoices& /*choices*/) {
+  return Read(opening, name);
+}
+
+// Asked in this order: what is told by fixed marks first, the general tables last. A new format is
 // a line here and two functions of its own.
 constexpr std::array formats{
-    Format{"GHCN-Daily .dly", recognise_ghcn_dly, read_ghcn_dly},
-    Format{"GHCN-Daily CSV, a month a row", recognise_ghcn_month_csv, read_ghcn_month_csv},
-    Format{"GHCN-Daily CSV, an element a row", recognise_ghcn_long_csv, read_ghcn_long_csv},
-    Format{"GHCN-Daily CSV, a day a row", recognise_ghcn_wide_csv, read_ghcn_wide_csv},
-    Format{"daily table", recognise_daily_table, read_daily_table},
+    Format{"JSON", content_only<recognise_json>, read_json},
+    Format{"GHCN-Daily .dly", content_only<recognise_ghcn_dly>, no_choice<read_ghcn_dly>},
+    Format{"GHCN-Daily CSV, a month a row",
+           content_only<recognise_ghcn_month_csv>,
+           no_choice<read_ghcn_month_csv>},
+    Format{"GHCN-Daily CSV, an element a row",
+           content_only<recognise_ghcn_long_csv>,
+           no_choice<read_ghcn_long_csv>},
+    Format{"GHCN-Daily CSV, a day a row",
+           content_only<recognise_ghcn_wide_csv>,
+           no_choice<read_ghcn_wide_csv>},
+    Format{"CSV in blocks, as Open-Meteo writes it",
+           content_only<recognise_open_meteo_csv>,
+           read_open_meteo_csv},
+    Format{"readings within the day", recognise_logger, read_logger},
+    Format{"daily table", content_only<recognise_daily_table>, no_choice<read_daily_table>},
 };
 
 [[noreturn]] void refuse_without_rows(const Readings& readings) {
@@ -61,18 +89,18 @@ void say_when_list_is_cut(Readings& readings) {
   }
 }
 
-} // namespace
-
-Readings read_readings(std::string_view text, std::string_view name) {
+Readings read_text(std::string_view text, std::string_view name, const ReadingChoices& choices) {
   check_text(text, name);
   const Opening opening = opening_of(text);
-  refuse_unread_format(opening, name);
+  if (!is_json(text)) { // whose one long line no reader of lines should see
+    refuse_unread_format(opening, name);
+  }
   for (const Format& format : formats) {
-    std::vector<std::string> because = format.recognise(opening);
+    std::vector<std::string> because = format.recognise(opening, choices);
     if (because.empty()) {
       continue;
     }
-    Readings readings = format.read(opening, name);
+    Readings readings = format.read(opening, name, choices);
     readings.format = format.name;
     readings.because.insert(readings.because.begin(), because.begin(), because.end());
     if (readings.rows.empty()) {
@@ -82,6 +110,20 @@ Readings read_readings(std::string_view text, std::string_view name) {
     return readings;
   }
   refuse_unknown_format(opening, name);
+}
+
+} // namespace
+
+Readings read_readings(std::string_view text,
+                       std::string_view name,
+                       const ReadingChoices& choices) {
+  if (!is_gzip(text)) {
+    return read_text(text, name, choices);
+  }
+  const std::string unpacked = gunzip(text, name);
+  Readings readings = read_text(unpacked, name, choices);
+  readings.because.insert(readings.because.begin(), "it was packed by gzip");
+  return readings;
 }
 
 } // namespace nightsow::climate
