@@ -182,6 +182,8 @@ constexpr auto readings_keys = std::to_array<Key<ReadingsEntry>>({
     {"file", set<&ReadingsEntry::file, some_text>, required},
     {"bench", set<&ReadingsEntry::bench, text>},
     {"kind", set<&ReadingsEntry::kind, kind>},
+    {"station", set<&ReadingsEntry::station, text>},
+    {"column", set<&ReadingsEntry::column, text>},
 });
 
 constexpr auto normals_keys = std::to_array<Key<MonthlyNormals>>({

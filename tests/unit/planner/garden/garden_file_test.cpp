@@ -136,6 +136,13 @@ TEST(GardenFile, ReadingsMayBeOfABenchOrAForecast) {
   EXPECT_EQ(garden.readings.at(1).kind, ReadingsEntry::Kind::forecast);
 }
 
+TEST(GardenFile, ReadingsMayNameTheirStationAndColumn) {
+  const Garden garden = read(R"({"latitude": 51, "longitude": 4,
+      "readings": [{"file": "a.csv", "station": "B2"}, {"file": "l.csv", "column": "Temp 2"}]})");
+  EXPECT_EQ(garden.readings.at(0).station, "B2");
+  EXPECT_EQ(garden.readings.at(1).column, "Temp 2");
+}
+
 TEST(GardenFile, MonthlyNormalsStandInForReadings) {
   const Garden garden = read(R"({"latitude": 51, "longitude": 4, "monthly_normals": {
       "night_c": [1,2,3,4,5,6,7,8,9,10,11,12], "day_c": [11,12,13,14,15,16,17,18,19,20,21,22]}})");
