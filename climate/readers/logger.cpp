@@ -263,12 +263,11 @@ std::vector<std::string> recognise_logger(const Opening& opening, const ReadingC
   if (!header) {
     return {};
   }
-  const std::set<std::int64_t> times = times_shown(opening, *header);
-  if (times.size() < 2 && times.count(-1) == 0) {
+  if (!shows_times_of_day(opening, *header)) {
     return {};
   }
   return {"line " + std::to_string(header->line) +
-              " names the time and the temperature, and the rows are of several times of day",
+              " names the time and the temperature, and the rows are of times within the day",
           "fields are parted by a " + std::string(separator_name(header->separator))};
 }
 

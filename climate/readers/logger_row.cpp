@@ -6,6 +6,8 @@
 #include "climate/readers/table_header.hpp"
 
 #include <algorithm>
+#include <array>
+#include <map>
 #include <string>
 
 namespace nightsow::climate {
@@ -118,19 +120,23 @@ LoggerRow understand_row(const LoggerLayout& layout, Fields fields, std::size_t 
   return row;
 }
 
-// The times of day that the first rows show; -1 stands for seconds since 1970.
-std::set<std::int64_t> times_shown(const Opening& opening, const LoggerHeader& header) {
-  std::set<std::int64_t> times;
+bool shows_times_of_day(const Opening& opening, const LoggerHeader& header) {
+  std::map<std::array<int, 3>, std::chrono::seconds> first_time;
   for (const std::vector<std::string>& row : first_rows(opening, header)) {
     const auto fields = views_of(row);
     const auto stamp = stamp_of(header, fields);
+    if (!stamp && header.stamp && read_unix_time(field_at(fields, header.stamp))) {
+      return true;
+    }
     if (stamp && stamp->has_time) {
-      times.insert(stamp->time.count());
-    } else if (header.stamp && read_unix_time(field_at(fields, header.stamp))) {
-      times.insert(-1);
+      const auto [known, is_new] =
+          first_time.try_emplace(std::array{stamp->a, stamp->b, stamp->c}, stamp->time);
+      if (!is_new && known->second != stamp->time) {
+        return true;
+      }
     }
   }
-  return times;
+  return false;
 }
 
 // A few rows with more fields than names may have an alarm column; nearly all have split decimals.

@@ -5,9 +5,7 @@
 #include "climate/readers/logger_header.hpp"
 
 #include <cstddef>
-#include <cstdint>
 #include <optional>
-#include <set>
 #include <span>
 #include <string_view>
 
@@ -36,9 +34,9 @@ struct LoggerRow {
 /// Empty where the row is too short.
 [[nodiscard]] std::string_view field_at(Fields fields, std::optional<std::size_t> column);
 
-/// The times of day that the opening's rows show, in seconds; -1 stands for seconds since 1970.
-[[nodiscard]] std::set<std::int64_t> times_shown(const Opening& opening,
-                                                 const LoggerHeader& header);
+/// Whether the opening's rows show one date at several times of day, or seconds since 1970. (Daily
+/// tables may hold the time at which somebody looked.)
+[[nodiscard]] bool shows_times_of_day(const Opening& opening, const LoggerHeader& header);
 
 /// Whether a decimal comma parts the temperatures of nearly all rows in two. (A few rows with more
 /// fields than names have an alarm column instead.)

@@ -294,5 +294,11 @@ TEST(Logger, ADailyTableIsNoLoggersFile) {
       "daily table");
 }
 
+TEST(Logger, TheTimeAtWhichSomebodyLookedMakesNoLogger) {
+  EXPECT_EQ(rows_of(read("date,time,tmin,tmax,temp\n2024-03-31,08:55,5,18,11\n"
+                         "2024-04-01,09:05,6,19,12\n")),
+            "2024-03-31 5/18; 2024-04-01 6/19");
+}
+
 } // namespace
 } // namespace nightsow::climate
