@@ -108,7 +108,7 @@ public:
   bool end_array() override { return close(); }
 
   bool key(string_t& name) override {
-    if (levels_.back().value->contains(name)) {
+    if (!levels_.back().keys.insert(name).second) {
       fail("the key \"" + name + "\" stands here twice", "each key once", name.size() + 2);
       return false;
     }
@@ -148,6 +148,7 @@ private:
   struct Level {
     Json* value;
     std::string pointer;
+    std::set<std::string> keys = {}; // an ordered object would look through all of its own
   };
 
   [[nodiscard]] std::size_t offset_back(std::size_t length) const {
@@ -194,8 +195,9 @@ private:
     }
     const std::string pointer = parent.pointer + '/' + escaped_token(key_);
     places_.push_back({pointer, key_offset_});
-    Json& member = (*parent.value)[key_] = std::move(value);
-    return {&member, pointer};
+    auto& members = parent.value->get_ref<Json::object_t&>();
+    members.push_back({key_, std::move(value)}); // operator[] would look through all of them
+    return {&members.back().second, pointer};
   }
 
   bool scalar(Json value, std::size_t length) {

@@ -2,6 +2,7 @@
 
 #include "climate/base/csv.hpp"
 #include "climate/base/problem.hpp"
+#include "climate/readers/json_daily.hpp"
 #include "climate/readers/line_reader.hpp"
 
 #include <array>
@@ -24,7 +25,7 @@ constexpr std::array first_bytes{
     FirstBytes{"PK\x03\x04",
                "a zip archive or a spreadsheet",
                "unpack it and name the file inside, or save the sheet as CSV"},
-    FirstBytes{"\x1F\x8B", "a gzip archive", "unpack it (gunzip) and name the file inside"},
+    FirstBytes{"\x1F\x8B", "gzip within gzip", "unpack it (gunzip) and name the file inside"},
     FirstBytes{"\xFF\xFE", "a text in UTF-16", "save it as CSV in UTF-8"},
     FirstBytes{"\xFE\xFF", "a text in UTF-16", "save it as CSV in UTF-8"},
     FirstBytes{"\xD0\xCF\x11\xE0", "an old spreadsheet", "save the sheet as CSV"},
@@ -120,7 +121,9 @@ void check_text(std::string_view text, std::string_view name) {
     }
   }
   refuse_nul(text, name);
-  refuse_long_line(text, name);
+  if (!is_json(text)) { // which is mostly one line
+    refuse_long_line(text, name);
+  }
   const std::string_view content = text.starts_with(byte_order_mark) ? text.substr(3) : text;
   if (content.find_first_not_of(" \t\r\n") == std::string_view::npos) {
     refuse(name, 0, 0, "the file is empty", "download or export it again");

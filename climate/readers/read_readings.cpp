@@ -8,9 +8,13 @@
 #include "climate/readers/ghcn_dly.hpp"
 #include "climate/readers/ghcn_long_csv.hpp"
 #include "climate/readers/ghcn_wide_csv.hpp"
+#include "climate/readers/gunzip.hpp"
 #include "climate/readers/inta_dat.hpp"
+#include "climate/readers/json_daily.hpp"
 #include "climate/readers/line_reader.hpp"
+#include "climate/readers/logger.hpp"
 #include "climate/readers/midas.hpp"
+#include "climate/readers/open_meteo_csv.hpp"
 #include "climate/readers/row_faults.hpp"
 #include "climate/readers/unread_format.hpp"
 
@@ -24,23 +28,71 @@ namespace {
 struct Format {
   std::string_view name;
   /// Why the file is of this format; empty when it is not.
-  std::vector<std::string> (*recognise)(const Opening& opening);
-  Readings (*read)(const Opening& opening, std::string_view name);
+  std::vector<std::string> (*recognise)(const Opening& opening, const ReadingChoices& choices);
+  Readings (*read)(const Opening& opening, std::string_view name, const ReadingChoices& choices);
 };
 
+// The file must be of the station that was asked for, or not be asked.
+void check_station(std::string_view wanted, const Readings& readings) {
+  if (wanted.empty() || wanted == readings.station.id || wanted == readings.station.name) {
+    return;
+  }
+  const bool named = !readings.station.id.empty();
+  throw InputError(
+      {Severity::error,
+       readings.file,
+       0,
+       0,
+       "station '" + printable(wanted) + "' was asked for, and this file " +
+           (named ? "is of '" + printable(readings.station.id) + "'" : "names no station"),
+       "a file that holds that station",
+       "correct \"station\" beside the file in garden.json, or remove it"});
+}
+
+// Most formats leave nothing open.
+template <auto Recognise>
+std::vector<std::string> content_only(const Opening& opening, const ReadingChoices& /*choices*/) {
+  return Recognise(opening);
+}
+
+// One station of a file; it was named in the opening.
+template <auto Read>
+Readings one_station(const Opening& opening, std::string_view name, const ReadingChoices& choices) {
+  Readings readings = Read(opening, name);
+  check_station(choices.station, readings);
+  return readings;
+}
+
 // Asked in this order after the archives' tables (archive_formats.cpp): what is told by fixed marks
-// first, the general table last. A format that is no plain table is a line here and two functions
+// first, the general tables last. A format that is no plain table is a line here and two functions
 // of its own.
 constexpr std::array formats{
-    Format{"MIDAS daily temperatures (BADC-CSV)", recognise_midas, read_midas},
-    Format{"DSSAT weather file", recognise_dssat_weather, read_dssat_weather},
-    Format{"INTA .DAT", recognise_inta_dat, read_inta_dat},
-    Format{"Environment Canada .DLY", recognise_canada_dly, read_canada_dly},
-    Format{"GHCN-Daily .dly", recognise_ghcn_dly, read_ghcn_dly},
-    Format{"GHCN-Daily CSV, a month a row", recognise_ghcn_month_csv, read_ghcn_month_csv},
-    Format{"GHCN-Daily CSV, an element a row", recognise_ghcn_long_csv, read_ghcn_long_csv},
-    Format{"GHCN-Daily CSV, a day a row", recognise_ghcn_wide_csv, read_ghcn_wide_csv},
-    Format{"daily table", recognise_daily_table, read_daily_table},
+    Format{"JSON", content_only<recognise_json>, read_json},
+    Format{"MIDAS daily temperatures (BADC-CSV)",
+           content_only<recognise_midas>,
+           one_station<read_midas>},
+    Format{"DSSAT weather file",
+           content_only<recognise_dssat_weather>,
+           one_station<read_dssat_weather>},
+    Format{"INTA .DAT", content_only<recognise_inta_dat>, one_station<read_inta_dat>},
+    Format{"Environment Canada .DLY",
+           content_only<recognise_canada_dly>,
+           one_station<read_canada_dly>},
+    Format{"GHCN-Daily .dly", content_only<recognise_ghcn_dly>, one_station<read_ghcn_dly>},
+    Format{"GHCN-Daily CSV, a month a row",
+           content_only<recognise_ghcn_month_csv>,
+           one_station<read_ghcn_month_csv>},
+    Format{"GHCN-Daily CSV, an element a row",
+           content_only<recognise_ghcn_long_csv>,
+           one_station<read_ghcn_long_csv>},
+    Format{"GHCN-Daily CSV, a day a row",
+           content_only<recognise_ghcn_wide_csv>,
+           one_station<read_ghcn_wide_csv>},
+    Format{"CSV in blocks, as Open-Meteo writes it",
+           content_only<recognise_open_meteo_csv>,
+           read_open_meteo_csv},
+    Format{"readings within the day", recognise_logger, read_logger},
+    Format{"daily table", content_only<recognise_daily_table>, one_station<read_daily_table>},
 };
 
 // The first fault of a row, or, where no row is faulty, the first note: why nothing is left.
@@ -77,53 +129,50 @@ void say_when_list_is_cut(Readings& readings) {
   }
 }
 
-// The file must be of the station that was asked for, or not be asked.
-void check_station(std::string_view wanted, const Readings& readings) {
-  if (wanted.empty() || wanted == readings.station.id || wanted == readings.station.name) {
-    return;
-  }
-  const bool named = !readings.station.id.empty();
-  throw InputError(
-      {Severity::error,
-       readings.file,
-       0,
-       0,
-       "station '" + printable(wanted) + "' was asked for, and this file " +
-           (named ? "is of '" + printable(readings.station.id) + "'" : "names no station"),
-       "a file that holds that station",
-       "correct \"station\" beside the file in garden.json, or remove it"});
-}
-
-Readings finished(Readings readings, std::string_view station) {
+Readings finished(Readings readings) {
   if (readings.rows.empty()) {
     refuse_without_rows(readings);
   }
-  check_station(station, readings);
   say_when_list_is_cut(readings);
   return readings;
 }
 
-} // namespace
-
-Readings read_readings(std::string_view text, std::string_view name, std::string_view station) {
+Readings read_text(std::string_view text, std::string_view name, const ReadingChoices& choices) {
   check_text(text, name);
   Opening opening = opening_of(text);
-  opening.station = station;
-  if (auto readings = read_archive(opening, name)) {
-    return finished(std::move(*readings), station);
+  opening.station = choices.station;
+  if (!is_json(text)) { // whose one long line no reader of lines should see
+    if (auto readings = read_archive(opening, name)) {
+      check_station(choices.station, *readings);
+      return finished(std::move(*readings));
+    }
+    refuse_unread_format(opening, name);
   }
-  refuse_unread_format(opening, name);
   for (const Format& format : formats) {
-    std::vector<std::string> because = format.recognise(opening);
+    std::vector<std::string> because = format.recognise(opening, choices);
     if (because.empty()) {
       continue;
     }
-    Readings readings = format.read(opening, name);
+    Readings readings = format.read(opening, name, choices);
     readings.format = format.name;
     readings.because.insert(readings.because.begin(), because.begin(), because.end());
-    return finished(std::move(readings), station);
+    return finished(std::move(readings));
   }
   refuse_unknown_format(opening, name);
+}
+
+} // namespace
+
+Readings read_readings(std::string_view text,
+                       std::string_view name,
+                       const ReadingChoices& choices) {
+  if (!is_gzip(text)) {
+    return read_text(text, name, choices);
+  }
+  const std::string unpacked = gunzip(text, name);
+  Readings readings = read_text(unpacked, name, choices);
+  readings.because.insert(readings.because.begin(), "it was packed by gzip");
+  return readings;
 }
 
 } // namespace nightsow::climate

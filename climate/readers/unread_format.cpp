@@ -6,7 +6,6 @@
 #include "climate/readers/ghcn_wide_csv.hpp"
 #include "climate/readers/table_header.hpp"
 
-#include <algorithm>
 #include <array>
 
 namespace nightsow::climate {
@@ -36,17 +35,6 @@ constexpr std::string_view plain_table =
                     std::move(found),
                     std::string(plain_table),
                     std::string(remedy)});
-}
-
-bool is_json(const Opening& opening) {
-  const auto filled = std::find_if(opening.lines.begin(),
-                                   opening.lines.end(),
-                                   [](std::string_view line) { return !trimmed(line).empty(); });
-  if (filled == opening.lines.end()) {
-    return false;
-  }
-  const char first = trimmed(*filled).front();
-  return first == '{' || first == '[';
 }
 
 // ---- a file of no known format --------------------------------------------------------------
@@ -108,11 +96,6 @@ void refuse_unread_format(const Opening& opening, std::string_view name) {
                "name the file of readings that came with it");
       }
     }
-  }
-  if (is_json(opening)) {
-    refuse(name,
-           "this is JSON, which is not read yet",
-           "download the readings as CSV, or write date, minimum and maximum to a CSV file");
   }
   if (is_ghcn_wide_without_header(opening)) {
     refuse(name,

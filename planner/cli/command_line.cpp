@@ -184,6 +184,12 @@ StartCommand start_command(const TypedWords& typed) {
   if (typed.time_zone) {
     command.garden.time_zone = typed_text("--time-zone", *typed.time_zone);
   }
+  if (typed.station) {
+    command.garden.station = typed_text("--station", *typed.station);
+  }
+  if (typed.column) {
+    command.garden.column = typed_text("--column", *typed.column);
+  }
   return command;
 }
 

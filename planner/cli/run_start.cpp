@@ -208,7 +208,10 @@ Outcome run(const StartCommand& command,
   refuse_existing_garden(command.folder);
   check_time_zone(command.garden.time_zone);
   std::string bytes = read_whole_file(command.readings, "--readings");
-  const climate::Readings readings = climate::read_readings(bytes, command.readings.string());
+  const climate::Readings readings = climate::read_readings(
+      bytes,
+      command.readings.string(),
+      {command.garden.station, command.garden.column, command.garden.time_zone});
   NewGarden garden = command.garden;
   garden.readings_file = "readings/" + command.readings.filename().string();
   if (common.strict && has_faults(readings.problems)) {

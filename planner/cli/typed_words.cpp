@@ -145,6 +145,8 @@ void add_start(CLI::App& app, TypedWords& typed) {
   option(start, "--name", typed.name, "TEXT", "what the garden is called");
   option(start, "--elevation", typed.elevation, "M", "metres above the sea");
   option(start, "--time-zone", typed.time_zone, "ZONE", "such as Africa/Johannesburg");
+  option(start, "--station", typed.station, "NAME", "of several places in the file");
+  option(start, "--column", typed.column, "NAME", "of several thermometers in the file");
   start.footer(command_footer("start my-garden --latitude -33.1 --longitude 19.2 "
                               "--readings station.csv"));
 }

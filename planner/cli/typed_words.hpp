@@ -56,6 +56,8 @@ struct TypedWords {
   MaybeText name;
   MaybeText elevation;
   MaybeText time_zone;
+  MaybeText station;
+  MaybeText column;
 };
 
 /// Sorts the words behind the program's name.

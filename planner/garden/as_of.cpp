@@ -55,6 +55,59 @@ climate::MergedReadings cut_at(const climate::MergedReadings& whole, Date today)
                     "check --today and the dates of the readings"});
 }
 
+// The days of a series after a date, as forecast.
+climate::DailySeries days_after(const climate::DailySeries& series, Date date) {
+  const Date first = std::max(date + Days{1}, series.first());
+  if (series.empty() || first > series.last()) {
+    return {};
+  }
+  const auto from = *series.index_of(first);
+  climate::DailySeries coming{first, series.size() - from};
+  for (std::size_t i = 0; i < coming.size(); ++i) {
+    coming.set_night(i, series.night_c()[from + i], climate::Mark::forecast);
+    coming.set_day(i, series.day_c()[from + i]);
+  }
+  return coming;
+}
+
+// A forecast is worth what it knows beyond the readings; what it was worth is said.
+climate::DailySeries known_forecast(const GardenFolder& folder,
+                                    const LoadedGarden& known,
+                                    std::vector<Problem>& told) {
+  if (folder.forecast.series.empty()) {
+    return {};
+  }
+  const auto tell = [&](Severity severity, std::string found, std::string remedy) {
+    told.push_back(
+        {severity, folder.forecast.files.front(), 0, 0, std::move(found), "", std::move(remedy)});
+  };
+  const climate::DailySeries forecast = climate::screen(folder.forecast).series;
+  if (forecast.first() > known.today + Days{1}) {
+    tell(Severity::warning,
+         fmt::format("the forecast begins {}, later than tomorrow: it was not known today, {}",
+                     format_iso_date(forecast.first()),
+                     format_iso_date(known.today)),
+         "it is ignored");
+    return {};
+  }
+  const Date last = *climate::last_night(known.station);
+  climate::DailySeries coming = days_after(forecast, last);
+  if (!climate::last_night(coming)) {
+    tell(Severity::warning,
+         fmt::format("the forecast has no night after the last reading, {}", format_iso_date(last)),
+         "it is ignored; bring a newer one");
+    return {};
+  }
+  tell(Severity::note,
+       fmt::format("the forecast is read, {} days after the last reading ({} to {}); no date is "
+                   "made from it yet",
+                   coming.size(),
+                   format_iso_date(coming.first()),
+                   format_iso_date(coming.last())),
+       "");
+  return coming;
+}
+
 Problem problem_of(const Packet& packet, std::string found, std::string remedy) {
   return {Severity::warning,
           "packets.csv",
@@ -159,6 +212,12 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   known.catalogue = folder.catalogue;
   known.problems = folder.problems;
   add_suspected_unit(known);
+  if (!knows_normals_only(folder.garden)) {
+    known.forecast = known_forecast(folder, known, known.problems);
+  }
+  for (const auto& [bench, logger] : folder.bench_loggers) {
+    known.bench_loggers.emplace(bench, climate::screen(cut_at(logger, today)).series);
+  }
   // Only what has happened by today is known of a packet.
   for (Packet& packet : known.packets) {
     cut_harvest_at(packet, today, known.problems);

@@ -6,12 +6,12 @@
 
 namespace nightsow::planner {
 
-/// The other hemisphere: every reading, date of a packet and today move by 183 days, latitude
-/// changes its sign. Packets keep their distance to today, so age and ripeness of the seed stay as
-/// they are.
+/// The other hemisphere: every reading, forecast, date of a packet and today move by 183 days,
+/// latitude changes its sign. Packets keep their distance to today, so age and ripeness of the seed
+/// stay as they are.
 struct Mirror {};
 
-/// Every night and day of the readings, and of monthly normals, that much warmer.
+/// Every night and day of the readings, forecasts and monthly normals, that much warmer.
 struct Warmer {
   CelsiusDelta by;
 };

@@ -16,7 +16,8 @@ struct ReadingsEntry {
   std::string file;  ///< relative to the garden's folder
   std::string bench; ///< empty: the station; otherwise the logger of that bench
   Kind kind = Kind::readings;
-  std::string station; ///< id or name, of a file that holds several stations; empty: the only one
+  std::string station; ///< the place meant, where the file holds several
+  std::string column;  ///< the channel meant, where a logger has several
 };
 
 struct Bench {

@@ -183,6 +183,7 @@ constexpr auto readings_keys = std::to_array<Key<ReadingsEntry>>({
     {"bench", set<&ReadingsEntry::bench, text>},
     {"kind", set<&ReadingsEntry::kind, kind>},
     {"station", set<&ReadingsEntry::station, some_text>},
+    {"column", set<&ReadingsEntry::column, some_text>},
 });
 
 constexpr auto normals_keys = std::to_array<Key<MonthlyNormals>>({

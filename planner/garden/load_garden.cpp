@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <optional>
 #include <system_error>
 #include <utility>
 
@@ -118,51 +119,97 @@ void check_latitude(const climate::Readings& readings,
                       "check the latitude in garden.json (south is negative) and the file"});
 }
 
-// Loggers and forecasts: nothing is made of them yet, so that even one that cannot be read is no
-// reason to stop.
-void set_aside(const ReadingsEntry& entry, std::string_view text, GardenFolder& loaded) {
-  std::string unread;
-  try {
-    const climate::Readings readings = climate::read_readings(text, entry.file, entry.station);
-    loaded.files.push_back(
-        {entry.file, readings.format, readings.because, readings.unit, entry.bench, false});
-  } catch (const InputError& error) {
-    unread = fmt::format(", and this file cannot be read ({})", error.problem().found);
-  }
-  const bool forecast = entry.kind == ReadingsEntry::Kind::forecast;
-  loaded.problems.push_back(
-      {Severity::warning,
-       entry.file,
-       0,
-       0,
-       (forecast ? "forecasts are not used yet" : "loggers of benches are not used yet") + unread,
-       "",
-       "the station's air, with the offsets written for the bench, is used"});
+climate::ReadingChoices choices_of(const ReadingsEntry& entry, const Garden& garden) {
+  return {entry.station, entry.column, garden.time_zone};
 }
 
-void read_station(GardenFolder& loaded) {
+// Reads what an entry names, and lists it among the garden's files.
+climate::Readings read_entry(const ReadingsEntry& entry,
+                             std::string_view text,
+                             GardenFolder& loaded) {
+  climate::Readings readings =
+      climate::read_readings(text, entry.file, choices_of(entry, loaded.garden));
+  keep_problems(readings, loaded.problems);
+  const bool station = entry.bench.empty() && entry.kind == ReadingsEntry::Kind::readings;
+  loaded.files.push_back(
+      {entry.file, readings.format, readings.because, readings.unit, entry.bench, station});
+  return readings;
+}
+
+void warn(const ReadingsEntry& entry, std::string found, GardenFolder& loaded) {
+  loaded.problems.push_back({Severity::warning,
+                             entry.file,
+                             0,
+                             0,
+                             std::move(found),
+                             "",
+                             "the station's air, with the offsets written for the bench, is used"});
+}
+
+// No date hangs on a logger or a forecast, so that one that cannot be read is no reason to stop.
+std::optional<climate::Readings> read_if_possible(const ReadingsEntry& entry,
+                                                  std::string_view text,
+                                                  GardenFolder& loaded) {
+  const bool forecast = entry.kind == ReadingsEntry::Kind::forecast;
+  try {
+    climate::Readings readings = read_entry(entry, text, loaded);
+    if (!forecast) {
+      warn(entry, "loggers of benches are not used yet", loaded);
+    }
+    return readings;
+  } catch (const InputError& error) {
+    Problem unread = error.problem();
+    unread.severity = Severity::warning;
+    unread.found =
+        (forecast ? "the forecast cannot be read: " : "the logger cannot be read: ") + unread.found;
+    loaded.problems.push_back(std::move(unread));
+    return std::nullopt;
+  }
+}
+
+// The files of one garden by what they are for, each list in the garden's order.
+struct SortedReadings {
   std::vector<climate::Readings> station;
+  std::vector<climate::Readings> forecast;
+  std::map<std::string, std::vector<climate::Readings>> bench;
+};
+
+SortedReadings read_all_entries(GardenFolder& loaded) {
+  SortedReadings sorted;
   for (const ReadingsEntry& entry : loaded.garden.readings) {
     const std::string text = read_whole_file(loaded.folder / entry.file, garden_file_name);
-    if (!entry.bench.empty() || entry.kind == ReadingsEntry::Kind::forecast) {
-      set_aside(entry, text, loaded);
-      continue;
+    if (entry.kind == ReadingsEntry::Kind::forecast) {
+      if (auto readings = read_if_possible(entry, text, loaded)) {
+        check_latitude(*readings, loaded.garden, loaded.problems);
+        sorted.forecast.push_back(std::move(*readings));
+      }
+    } else if (!entry.bench.empty()) {
+      if (auto readings = read_if_possible(entry, text, loaded)) {
+        sorted.bench[entry.bench].push_back(std::move(*readings));
+      }
+    } else {
+      climate::Readings readings = read_entry(entry, text, loaded);
+      check_latitude(readings, loaded.garden, loaded.problems);
+      sorted.station.push_back(std::move(readings));
     }
-    climate::Readings readings = climate::read_readings(text, entry.file, entry.station);
-    keep_problems(readings, loaded.problems);
-    check_latitude(readings, loaded.garden, loaded.problems);
-    loaded.files.push_back(
-        {entry.file, readings.format, readings.because, readings.unit, "", true});
-    station.push_back(std::move(readings));
   }
-  loaded.station = climate::merge_readings(station);
+  return sorted;
+}
+
+void read_weather(GardenFolder& loaded) {
+  const SortedReadings sorted = read_all_entries(loaded);
+  loaded.station = climate::merge_readings(sorted.station);
+  loaded.forecast = climate::merge_readings(sorted.forecast);
+  for (const auto& [bench, files] : sorted.bench) {
+    loaded.bench_loggers.emplace(bench, climate::merge_readings(files));
+  }
   if (!climate::last_night(loaded.station.series)) {
     throw InputError({Severity::error,
                       std::string(garden_file_name),
                       0,
                       0,
-                      station.empty() ? "no entry of readings is of the station itself"
-                                      : "the readings give not one night",
+                      sorted.station.empty() ? "no entry of readings is of the station itself"
+                                             : "the readings give not one night",
                       std::string(needed_readings),
                       std::string(how_to_name_readings)});
   }
@@ -204,7 +251,7 @@ GardenFolder load_garden(const fs::path& folder) {
   if (knows_normals_only(loaded.garden)) {
     note_normals_only(loaded);
   } else {
-    read_station(loaded);
+    read_weather(loaded);
   }
   note_rules_folder(loaded);
   loaded.catalogue =

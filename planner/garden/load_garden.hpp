@@ -11,6 +11,8 @@
 #include "species-rules/catalogue.hpp"
 
 #include <filesystem>
+#include <functional>
+#include <map>
 #include <memory>
 #include <string>
 #include <vector>
@@ -24,7 +26,7 @@ struct ReadingsFile {
   std::vector<std::string> because;
   std::string unit;
   std::string bench; ///< empty: the station
-  bool used = true;  ///< false: a logger or forecast that was read, checked and left aside
+  bool used = true;  ///< false: a logger or forecast, which no date is made from yet
 };
 
 /// A garden's folder as it was read, before anything depends on today.
@@ -32,18 +34,24 @@ struct GardenFolder {
   std::filesystem::path folder;
   Garden garden;
   climate::MergedReadings station;
+  climate::MergedReadings forecast; ///< at station level; empty: none given
+  std::map<std::string, climate::MergedReadings, std::less<>> bench_loggers; ///< by bench
   std::vector<ReadingsFile> files;
   std::vector<Packet> packets;
   std::shared_ptr<const species_rules::Catalogue> catalogue;
   std::vector<Problem> problems; ///< all that was not as it should be, in the order of reading
 };
 
-/// Everything an answer is made from: nothing in it is dated after `today`. Never changed once
-/// made; what-if makes another.
+/// Everything an answer is made from: nothing in it but the forecast is dated after `today`. Never
+/// changed once made; what-if makes another.
 struct LoadedGarden {
   Garden garden;
   Date today{};
   climate::DailySeries station; ///< screened, holes open
+  /// At station level, screened, marked as forecast: the days after the station's last night.
+  /// Empty: no forecast, or none of use.
+  climate::DailySeries forecast;
+  std::map<std::string, climate::DailySeries, std::less<>> bench_loggers; ///< screened, by bench
   std::vector<climate::Finding> findings;
   std::vector<climate::Suspicion> suspicions; ///< of the station's record, before screening
   std::vector<ReadingsFile> files;
@@ -54,9 +62,9 @@ struct LoadedGarden {
 };
 
 /// Reads garden.json, packets.csv (may be absent: then no packets, and a note) and the readings.
-/// Entries of readings that this version cannot use yet (loggers of a bench, forecasts) are read,
-/// checked and then left aside with one warning each. Of faulty rows the first five of a file are
-/// in `problems`, the rest is one note. Throws UsageError when the folder holds no garden.json,
+/// Loggers of a bench and forecasts are read and held, but no date is made from them yet, which is
+/// said; one that cannot be read is a warning. Of faulty rows the first five of a file are in
+/// `problems`, the rest is one note. Throws UsageError when the folder holds no garden.json,
 /// InputError on bad content, when a file that garden.json names is not there, and when the garden
 /// has no night of its station (saying what is needed).
 [[nodiscard]] GardenFolder load_garden(const std::filesystem::path& folder);
@@ -65,8 +73,10 @@ struct LoadedGarden {
 /// that a shorter file gives the same answer; the series ends with the last day that has a reading.
 /// A harvest after today is a problem, and the seed counts as fresh; so is a receipt, and the
 /// packet is planned as if it were here; a test after today is a problem, and does not count.
-/// Packets themselves stay, whenever they were received. Throws InputError when there is no usable
-/// night up to today.
+/// Packets themselves stay, whenever they were received. Of a forecast only days after the
+/// station's last night are kept (an observed day always wins); one that begins later than tomorrow
+/// was not known today. A forecast of no use is ignored, and said. Throws InputError when there is
+/// no usable night up to today.
 [[nodiscard]] LoadedGarden as_of(const GardenFolder& folder, Date today);
 
 } // namespace nightsow::planner

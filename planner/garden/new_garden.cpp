@@ -65,14 +65,21 @@ constexpr std::string_view bench_lines = R"(
 )";
 
 std::string readings_lines(const NewGarden& garden) {
+  std::string entry = "\"file\": " + json_text(garden.readings_file);
+  if (!garden.station.empty()) {
+    entry += ", \"station\": " + json_text(garden.station);
+  }
+  if (!garden.column.empty()) {
+    entry += ", \"column\": " + json_text(garden.column);
+  }
   return fmt::format(
       "  // Weather files, station first. Add newer files below; the first one wins where "
       "two differ.\n"
       "  \"readings\": [\n"
-      "    {{ \"file\": {} }}\n"
+      "    {{ {} }}\n"
       "    // , {{ \"file\": \"readings/another-file.csv\" }}\n"
       "  ],\n",
-      json_text(garden.readings_file));
+      entry);
 }
 
 } // namespace

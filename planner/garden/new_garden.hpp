@@ -13,6 +13,8 @@ struct NewGarden {
   std::optional<double> elevation_m;
   std::string time_zone;     ///< IANA name; empty: the machine's
   std::string readings_file; ///< relative to the garden's folder
+  std::string station = {};  ///< the place meant, where that file holds several
+  std::string column = {};   ///< the channel meant, where that file has several
 };
 
 /// The text of a garden.json that loads as it is. Its comments say what else can be filled in; each

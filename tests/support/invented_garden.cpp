@@ -82,7 +82,7 @@ planner::Garden plain_garden(const InventedGarden& invented) {
   const bool north = invented.climate.hottest_day_of_year > 100;
   garden.latitude = north ? invented.degrees_from_equator : -invented.degrees_from_equator;
   garden.longitude = 20.0;
-  garden.readings.push_back({"readings/invented.csv", "", {}, ""});
+  garden.readings.push_back({"readings/invented.csv", "", {}, "", ""});
   garden.benches = invented.benches;
   if (garden.benches.empty()) {
     garden.benches.push_back(open_bench());

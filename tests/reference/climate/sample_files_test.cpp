@@ -161,7 +161,8 @@ protected:
   }
 
   [[nodiscard]] Readings read(std::string_view file, std::string_view station = {}) const {
-    return read_readings(read_whole_file(folder_ / file, "the test"), file, station);
+    return read_readings(
+        read_whole_file(folder_ / file, "the test"), file, {std::string(station), "", ""});
   }
 
   [[nodiscard]] Readings sample(std::string_view file, std::string_view station = {}) const {

@@ -62,14 +62,15 @@ TEST(EcadColumns, ThePersonIsAskedWhichStation) {
 }
 
 TEST(EcadColumns, TheFilesNameTellsTheElement) {
-  const Readings nights = read_readings(column_a_station, "value/tmin.txt", "009002");
+  const Readings nights = read_readings(column_a_station, "value/tmin.txt", {"009002", "", ""});
   EXPECT_EQ(rows_of(nights), "2024-03-31 1/-; 2024-04-01 2.5/-");
   EXPECT_EQ(nights.station.id, "009002");
-  EXPECT_EQ(rows_of(read_readings(column_a_station, "min/tmax.txt", "009001")), "2024-03-31 -/5.5");
+  EXPECT_EQ(rows_of(read_readings(column_a_station, "min/tmax.txt", {"009001", "", ""})),
+            "2024-03-31 -/5.5");
 }
 
 TEST(EcadColumns, ANameThatTellsNothingIsRefused) {
-  EXPECT_THROW(static_cast<void>(read_readings(column_a_station, "data.txt", "009001")),
+  EXPECT_THROW(static_cast<void>(read_readings(column_a_station, "data.txt", {"009001", "", ""})),
                InputError);
 }
 

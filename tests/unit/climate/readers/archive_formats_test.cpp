@@ -48,7 +48,8 @@ TEST(ArchiveFormats, SeveralStationsAreListedByNumberAndName) {
 
 TEST(ArchiveFormats, OneStationOfSeveralIsReadByNumberOrName) {
   for (const char* wanted : {"99002002", "COL VIDE"}) {
-    const Readings readings = read_readings(two_stations, "file.csv", wanted);
+    const Readings readings =
+        read_readings(two_stations, "file.csv", {std::string(wanted), "", ""});
     EXPECT_EQ(rows_of(readings), "2024-03-31 1.5/12.5");
     EXPECT_EQ(readings.station.id, "99002002");
     EXPECT_EQ(readings.station.name, "COL VIDE");
@@ -59,7 +60,7 @@ TEST(ArchiveFormats, OneStationOfSeveralIsReadByNumberOrName) {
 
 TEST(ArchiveFormats, AStationThatIsNotThereIsRefusedWithThoseThatAre) {
   try {
-    static_cast<void>(read_readings(two_stations, "file.csv", "99003003"));
+    static_cast<void>(read_readings(two_stations, "file.csv", {std::string("99003003"), "", ""}));
     FAIL() << "this was read";
   } catch (const InputError& error) {
     EXPECT_TRUE(says(error.problem().found, "'99003003' is not in this file: 99001001"));
@@ -69,8 +70,8 @@ TEST(ArchiveFormats, AStationThatIsNotThereIsRefusedWithThoseThatAre) {
 TEST(ArchiveFormats, AFaultyRowOfAnotherStationIsNoFault) {
   const std::string text =
       std::string(two_stations) + "99002002;COL VIDE;44.6;5.5;1400;never;;;;;;\n";
-  EXPECT_EQ(read_readings(text, "file.csv", "99001001").rows_faulty, 0U);
-  EXPECT_EQ(read_readings(text, "file.csv", "99002002").rows_faulty, 1U);
+  EXPECT_EQ(read_readings(text, "file.csv", {std::string("99001001"), "", ""}).rows_faulty, 0U);
+  EXPECT_EQ(read_readings(text, "file.csv", {std::string("99002002"), "", ""}).rows_faulty, 1U);
 }
 
 TEST(ArchiveFormats, FaultsOfRowsHaveTheirPlace) {

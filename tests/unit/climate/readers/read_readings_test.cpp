@@ -38,13 +38,14 @@ TEST(ReadReadings, AHeaderAloneIsRefused) {
 TEST(ReadReadings, AStationMayBeAskedForByItsId) {
   const std::string table = "station,date,tmin_c\nA1,2024-03-31,5\nB2,2024-03-31,6\n";
   EXPECT_TRUE(says(refusal(table).found, "A1, B2"));
-  EXPECT_EQ(rows_of(read_readings(table, "file.csv", "B2")), "2024-03-31 6/-");
+  EXPECT_EQ(rows_of(read_readings(table, "file.csv", {std::string("B2"), "", ""})),
+            "2024-03-31 6/-");
 }
 
 TEST(ReadReadings, AFileOfNoStationOrOfAnotherIsNotTheOneAskedFor) {
   const auto refused = [](const std::string& text) {
     try {
-      static_cast<void>(read_readings(text, "file.csv", "B2"));
+      static_cast<void>(read_readings(text, "file.csv", {std::string("B2"), "", ""}));
     } catch (const InputError& error) {
       return error.problem().found;
     }

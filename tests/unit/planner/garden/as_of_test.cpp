@@ -148,5 +148,73 @@ TEST(AsOf, ATestAfterTodayIsNotKnownYet) {
   EXPECT_FALSE(packet_as_of("2025,14/20 2026-01-21", "2026-01-20").tested);
 }
 
+// ---- forecasts and loggers ------------------------------------------------------------------
+
+// The station's last night is that of 10 January 2026.
+GardenFolder load_with(std::string_view forecast, std::string_view logger = "") {
+  const TemporaryFolder folder;
+  support::write_garden(folder,
+                        logger.empty() ? R"({"latitude": -33, "longitude": 19, "readings": [
+      {"file": "readings/station.csv"}, {"file": "forecast.csv", "kind": "forecast"}]})"
+                                       : R"({"latitude": -33, "longitude": 19, "readings": [
+      {"file": "readings/station.csv"}, {"file": "logger.csv", "bench": "open bench"}]})",
+                        support::station_text("2026-01-01", 10));
+  folder.write("forecast.csv", forecast);
+  folder.write("logger.csv", logger);
+  folder.write("packets.csv", "taxon,seeds\n");
+  return load_garden(folder.path());
+}
+
+constexpr std::string_view forecast_text = "date,tmin_c,tmax_c\n"
+                                           "2026-01-09,1,2\n"
+                                           "2026-01-10,3,4\n"
+                                           "2026-01-11,5,6\n"
+                                           "2026-01-12,99,7\n"
+                                           "2026-01-13,8,9\n";
+
+TEST(AsOf, OfAForecastTheDaysAfterTheLastReadingAreKept) {
+  const LoadedGarden garden = as_of(load_with(forecast_text), day("2026-01-10"));
+  EXPECT_EQ(garden.forecast.first(), day("2026-01-11"));
+  EXPECT_EQ(values(garden.forecast.night_c()), (std::vector<float>{5, -999, 8}));
+  EXPECT_EQ(values(garden.forecast.day_c()), (std::vector<float>{6, 7, 9}));
+  EXPECT_EQ(garden.forecast.night_mark()[0], climate::Mark::forecast);
+  EXPECT_EQ(garden.station.last(), day("2026-01-10"));
+  EXPECT_EQ(support::texts(garden.problems).back(),
+            "forecast.csv: the forecast is read, 3 days after the last reading (2026-01-11 to "
+            "2026-01-13); no date is made from it yet");
+}
+
+TEST(AsOf, AnEarlierTodaySeesTheForecastOnlyWhenItWasKnown) {
+  const LoadedGarden day_before = as_of(load_with(forecast_text), day("2026-01-08"));
+  EXPECT_EQ(day_before.forecast.first(), day("2026-01-09"));
+  const LoadedGarden too_early = as_of(load_with(forecast_text), day("2026-01-07"));
+  EXPECT_TRUE(too_early.forecast.empty());
+  EXPECT_EQ(support::texts(too_early.problems).back(),
+            "forecast.csv: the forecast begins 2026-01-09, later than tomorrow: it was not known "
+            "today, 2026-01-07; it is ignored");
+}
+
+TEST(AsOf, AForecastThatTheReadingsHaveOvertakenIsIgnoredAndSaid) {
+  const LoadedGarden garden =
+      as_of(load_with("date,tmin_c,tmax_c\n2026-01-09,1,2\n2026-01-10,3,4\n2026-01-11,,4\n"),
+            day("2026-01-12"));
+  EXPECT_TRUE(garden.forecast.empty());
+  EXPECT_EQ(support::texts(garden.problems).back(),
+            "forecast.csv: the forecast has no night after the last reading, 2026-01-10; it is "
+            "ignored; bring a newer one");
+}
+
+TEST(AsOf, ALoggerIsScreenedAndCutAtToday) {
+  const LoadedGarden garden = as_of(load_with("",
+                                              "date,tmin_c,tmax_c\n"
+                                              "2026-01-03,1,11\n"
+                                              "2026-01-04,99,12\n"
+                                              "2026-01-05,3,13\n"
+                                              "2026-01-06,4,14\n"),
+                                    day("2026-01-05"));
+  const climate::DailySeries& logger = garden.bench_loggers.at("open bench");
+  EXPECT_EQ(values(logger.night_c()), (std::vector<float>{1, -999, 3}));
+}
+
 } // namespace
 } // namespace nightsow::planner

@@ -108,6 +108,28 @@ TEST(Warmer, ChangesNoDateAndNoPlace) {
   EXPECT_EQ(warm.garden.latitude, -33.0);
 }
 
+LoadedGarden garden_with_forecast_and_logger() {
+  LoadedGarden garden = small_garden();
+  garden.forecast = climate::DailySeries{garden.station.last() + Days{1}, 1};
+  garden.forecast.set_night(0, 7.0F, climate::Mark::forecast);
+  garden.bench_loggers["frame"] = garden.forecast;
+  return garden;
+}
+
+TEST(Mirror, ForecastsAndLoggersMoveWithTheReadings) {
+  const LoadedGarden before = garden_with_forecast_and_logger();
+  const LoadedGarden after = apply(Mirror{}, before);
+  EXPECT_EQ(days_between(before.forecast.first(), after.forecast.first()), mirror_days);
+  EXPECT_EQ(after.forecast.night_mark()[0], climate::Mark::forecast);
+  EXPECT_EQ(after.bench_loggers.at("frame").first(), after.forecast.first());
+}
+
+TEST(Warmer, ForecastsAndLoggersGrowWarmerWithTheReadings) {
+  const LoadedGarden warm = apply(Warmer{CelsiusDelta{2.0}}, garden_with_forecast_and_logger());
+  EXPECT_EQ(warm.forecast.night_c()[0], 9.0F);
+  EXPECT_EQ(warm.bench_loggers.at("frame").night_c()[0], 9.0F);
+}
+
 TEST(Change, AVariantIsAppliedByItsKind) {
   const Change change = Warmer{CelsiusDelta{1.0}};
   EXPECT_EQ(apply(change, small_garden()).station.night_c()[0], 11.0F);

@@ -136,11 +136,12 @@ TEST(GardenFile, ReadingsMayBeOfABenchOrAForecast) {
   EXPECT_EQ(garden.readings.at(1).kind, ReadingsEntry::Kind::forecast);
 }
 
-TEST(GardenFile, OneOfSeveralStationsOfAFileMayBeNamed) {
+TEST(GardenFile, ReadingsMayNameTheirStationAndColumn) {
   const Garden garden = read(R"({"latitude": 51, "longitude": 4,
-      "readings": [{"file": "a.csv", "station": "B2"}, {"file": "b.csv"}]})");
+      "readings": [{"file": "a.csv", "station": "B2"}, {"file": "l.csv", "column": "Temp 2"}]})");
   EXPECT_EQ(garden.readings.at(0).station, "B2");
   EXPECT_EQ(garden.readings.at(1).station, "");
+  EXPECT_EQ(garden.readings.at(1).column, "Temp 2");
 }
 
 TEST(GardenFile, MonthlyNormalsStandInForReadings) {

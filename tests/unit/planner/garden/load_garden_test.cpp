@@ -117,22 +117,77 @@ TEST(LoadGarden, AStationOfTheOtherHemisphereIsAWarning) {
                   "expected a station within 2 degrees"));
 }
 
-TEST(LoadGarden, LoggersAndForecastsAreSetAsideWithOneWarningEach) {
-  const TemporaryFolder folder;
-  write_garden(folder, R"({"latitude": -33, "longitude": 19, "readings": [
+constexpr std::string_view garden_with_logger_and_forecast =
+    R"({"latitude": -33, "longitude": 19, "time_zone": "Africa/Johannesburg", "readings": [
       {"file": "readings/station.csv"}, {"file": "logger.csv", "bench": "open bench"},
-      {"file": "forecast.json", "kind": "forecast"}]})");
+      {"file": "forecast.json", "kind": "forecast"}]})";
+
+TEST(LoadGarden, LoggersAndForecastsAreHeldAndSaidNotToBeUsedYet) {
+  const TemporaryFolder folder;
+  write_garden(folder, garden_with_logger_and_forecast);
   folder.write("logger.csv", "date,tmin_c,tmax_c\n2027-01-01,1,2\n");
-  folder.write("forecast.json", "{}");
+  folder.write("forecast.json",
+               R"({"daily": {"time": ["2026-03-01"], "temperature_2m_min": [9]}})");
   const GardenFolder garden = load_garden(folder.path());
   EXPECT_EQ(garden.station.series.size(), 90U);
   EXPECT_FALSE(garden.files.at(1).used);
+  EXPECT_EQ(garden.files.at(2).format, "JSON");
+  EXPECT_EQ(garden.bench_loggers.at("open bench").series.night_c()[0], 1.0F);
+  EXPECT_EQ(garden.forecast.series.night_c()[0], 9.0F);
   const auto problems = support::texts(garden.problems);
-  ASSERT_EQ(problems.size(), 2U);
+  ASSERT_EQ(problems.size(), 1U);
   EXPECT_EQ(problems[0],
             "logger.csv: loggers of benches are not used yet; the station's air, with "
             "the offsets written for the bench, is used");
-  EXPECT_TRUE(problems[1].starts_with("forecast.json: forecasts are not used yet")) << problems[1];
+}
+
+TEST(LoadGarden, LoggersAndForecastsThatCannotBeReadAreWarningsWithTheQuestion) {
+  const TemporaryFolder folder;
+  write_garden(folder, garden_with_logger_and_forecast);
+  folder.write("logger.csv", "Time,Temp A,Temp B\n2026-01-01 0:00,1,2\n2026-01-01 1:00,1,2\n");
+  folder.write("forecast.json", "{}");
+  const GardenFolder garden = load_garden(folder.path());
+  EXPECT_TRUE(garden.bench_loggers.empty());
+  EXPECT_TRUE(garden.forecast.series.empty());
+  EXPECT_EQ(garden.problems.at(0).severity, Severity::warning);
+  const auto problems = support::texts(garden.problems);
+  ASSERT_EQ(problems.size(), 2U);
+  EXPECT_EQ(problems[0],
+            "logger.csv:1: the logger cannot be read: several columns hold temperatures: 'Temp A', "
+            "'Temp B'; expected one column; which of them is meant? Name it in garden.json beside "
+            "the file: \"column\": \"Temp A\"");
+  EXPECT_TRUE(problems[1].starts_with("forecast.json:1:1: the forecast cannot be read: JSON of a "
+                                      "kind that is not known"))
+      << problems[1];
+}
+
+// Three days by the hour under two names, and a garden that says which is meant.
+TEST(LoadGarden, AnEntryNamesItsColumnAndTheGardenItsZone) {
+  const TemporaryFolder folder;
+  write_garden(folder, R"({"latitude": -33, "longitude": 19, "time_zone": "Africa/Johannesburg",
+      "readings": [{"file": "readings/station.csv"},
+                   {"file": "logger.csv", "bench": "open bench", "column": "Temp B"}]})");
+  std::string text = "Time,Temp A,Temp B\n";
+  for (int hour = 0; hour < 72; ++hour) {
+    text += "2026-02-0" + std::to_string(1 + hour / 24) + ' ' + std::to_string(hour % 24) +
+            ":00,40," + std::to_string(10 + hour % 24) + '\n';
+  }
+  folder.write("logger.csv", text);
+  const climate::DailySeries logger =
+      load_garden(folder.path()).bench_loggers.at("open bench").series;
+  EXPECT_EQ(logger.first(), support::day("2026-02-01"));
+  EXPECT_EQ(logger.night_c()[1], 10.0F);
+  EXPECT_EQ(logger.day_c()[1], 33.0F);
+}
+
+TEST(LoadGarden, AStationAmongSeveralIsNamedByItsEntry) {
+  const TemporaryFolder folder;
+  write_garden(folder,
+               R"({"latitude": -33, "longitude": 19,
+      "readings": [{"file": "readings/station.csv", "station": "B"}]})",
+               R"([{"fecha": "2026-01-01", "indicativo": "A", "tmin": "9,0"},
+                   {"fecha": "2026-01-01", "indicativo": "B", "tmin": "8,5"}])");
+  EXPECT_EQ(load_garden(folder.path()).station.series.night_c()[0], 8.5F);
 }
 
 TEST(LoadGarden, ALoggerAloneIsNoStation) {

@@ -55,5 +55,16 @@ TEST(NewGarden, EveryExampleLoadsOnceItIsSwitchedOn) {
   EXPECT_TRUE(garden.mix_mineral_share.has_value());
 }
 
+TEST(NewGarden, NamesTheStationAndTheColumnThatAreMeant) {
+  NewGarden garden;
+  garden.readings_file = "readings/a.csv";
+  EXPECT_EQ(read_garden_file(new_garden_text(garden), "g").readings.at(0).station, "");
+  garden.station = "B \"2\"";
+  garden.column = "Temp 2";
+  const Garden read = read_garden_file(new_garden_text(garden), "garden.json");
+  EXPECT_EQ(read.readings.at(0).station, "B \"2\"");
+  EXPECT_EQ(read.readings.at(0).column, "Temp 2");
+}
+
 } // namespace
 } // namespace nightsow::planner
