@@ -56,8 +56,7 @@ struct TypedWords {
   MaybeText name;
   MaybeText elevation;
   MaybeText time_zone;
-  MaybeText station;
-  MaybeText column;
+  MaybeText column; // and `station`, as with fetch
 };
 
 /// Sorts the words behind the program's name.
