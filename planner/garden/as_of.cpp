@@ -106,6 +106,7 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   known.garden = folder.garden;
   known.today = today;
   known.station = std::move(screened.series);
+  known.station_elevation_m = folder.station_elevation_m;
   known.findings = std::move(screened.findings);
   known.files = folder.files;
   known.packets = folder.packets;

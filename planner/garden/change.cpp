@@ -73,6 +73,9 @@ void make(const Mirror& /*mirror*/, LoadedGarden& garden) {
   shift(garden.garden);
   shift(garden.today);
   shift(garden.station);
+  for (auto& [bench, logger] : garden.bench_loggers) {
+    shift(logger);
+  }
   for (climate::Finding& finding : garden.findings) {
     shift(finding.date);
   }
@@ -85,12 +88,18 @@ float warmer_by(float reading_c, CelsiusDelta by) {
   return static_cast<float>(static_cast<double>(reading_c) + by.kelvin());
 }
 
+void warm(climate::DailySeries& series, CelsiusDelta by) {
+  for (std::size_t i = 0; i < series.size(); ++i) {
+    series.set_night(i, warmer_by(series.night_c()[i], by), series.night_mark()[i]);
+    series.set_day(i, warmer_by(series.day_c()[i], by));
+  }
+}
+
 // Findings stay: they tell what the files hold.
 void make(const Warmer& warmer, LoadedGarden& garden) {
-  climate::DailySeries& station = garden.station;
-  for (std::size_t i = 0; i < station.size(); ++i) {
-    station.set_night(i, warmer_by(station.night_c()[i], warmer.by), station.night_mark()[i]);
-    station.set_day(i, warmer_by(station.day_c()[i], warmer.by));
+  warm(garden.station, warmer.by);
+  for (auto& [bench, logger] : garden.bench_loggers) {
+    warm(logger, warmer.by);
   }
   if (garden.garden.monthly_normals) {
     MonthlyNormals& normals = *garden.garden.monthly_normals;

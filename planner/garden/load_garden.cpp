@@ -162,6 +162,9 @@ void read_station(GardenFolder& loaded) {
     check_latitude(readings, loaded.garden, loaded.problems);
     loaded.files.push_back(
         {entry.file, readings.format, readings.because, readings.unit, "", true});
+    if (!loaded.station_elevation_m) {
+      loaded.station_elevation_m = readings.station.elevation_m;
+    }
     station.push_back(std::move(readings));
   }
   loaded.station = climate::merge_readings(station);

@@ -10,7 +10,9 @@
 #include "species-rules/catalogue.hpp"
 
 #include <filesystem>
+#include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -31,6 +33,7 @@ struct GardenFolder {
   std::filesystem::path folder;
   Garden garden;
   climate::MergedReadings station;
+  std::optional<double> station_elevation_m; ///< of the first station file that tells it
   std::vector<ReadingsFile> files;
   std::vector<Packet> packets;
   std::shared_ptr<const species_rules::Catalogue> catalogue;
@@ -43,6 +46,9 @@ struct LoadedGarden {
   Garden garden;
   Date today{};
   climate::DailySeries station; ///< screened, holes open
+  std::optional<double> station_elevation_m;
+  /// Screened, by bench. What stands here is used; load_garden still leaves loggers aside.
+  std::map<std::string, climate::DailySeries, std::less<>> bench_loggers;
   std::vector<climate::Finding> findings;
   std::vector<ReadingsFile> files;
   std::vector<Packet> packets;

@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 39> phrases{{
+constexpr std::array<Phrase, 44> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -50,6 +50,11 @@ constexpr std::array<Phrase, 39> phrases{{
     {"kind", "repeated_different", "same date twice, different values"},
     {"kind", "files_differ", "two files more than 1 K apart"},
     {"kind", "flagged", "flagged by its source"},
+    {"source", "fixed_temperature", "the temperature it is kept at"},
+    {"source", "written_offset", "the offset written"},
+    {"source", "fitted_transfer", "its logger beside the station"},
+    {"source", "shelter_default", "what is usual under its shelter"},
+    {"source", "station_as_is", "the station as it is"},
     {"evidence", "experiment", "published experiment"},
     {"evidence", "institution", "practice of an institution"},
     {"evidence", "grower", "one grower"},
