@@ -14,7 +14,8 @@ namespace {
 struct Source {
   Season season;
   int shift_days = 0;
-  double shift_k = 0.0;
+  double shift_k = 0.0; ///< nights and days
+  double doubt_k = 0.0; ///< nights alone
 };
 
 constexpr std::array wide_days{-10, 0, 10};
@@ -30,6 +31,22 @@ std::vector<Season> usable_before(const BenchAir& bench,
     }
   }
   return seasons;
+}
+
+// Each source three times, lower and higher by what the bench's nights are in doubt.
+std::vector<Source> doubted(const std::vector<Source>& sources, CelsiusDelta doubt) {
+  if (doubt.kelvin() <= 0.0) {
+    return sources;
+  }
+  std::vector<Source> all;
+  all.reserve(3 * sources.size());
+  for (const Source& source : sources) {
+    for (const double side : {-1.0, 0.0, 1.0}) {
+      all.push_back(source);
+      all.back().doubt_k = side * doubt.kelvin();
+    }
+  }
+  return all;
 }
 
 std::vector<Source> sources_of(const std::vector<Season>& seasons) {
@@ -96,12 +113,12 @@ Outlook season_outlook(const BenchAir& bench,
   const double day_trend = smooth.day ? smooth.day->shrunk_trend_c_per_year() : 0.0;
   const std::vector<float> night_seen = bench.air.nights_from(outlook.first, outlook.days);
   const std::vector<float> day_seen = bench.air.days_from(outlook.first, outlook.days);
-  for (const Source& source : sources_of(past)) {
+  for (const Source& source : doubted(sources_of(past), bench.night_doubt)) {
     const Date from = source.season.hottest + Days{source.shift_days};
     const double years = years_since_2000(season.hottest) - years_since_2000(source.season.hottest);
     std::vector<float> night_c = bench.air.nights_from(from, outlook.days);
     std::vector<float> day_c = bench.air.days_from(from, outlook.days);
-    raise(night_c, years * night_trend + source.shift_k);
+    raise(night_c, years * night_trend + source.shift_k + source.doubt_k);
     raise(day_c, years * day_trend + source.shift_k);
     copy_observed(night_seen, outlook.observed_days, night_c);
     copy_observed(day_seen, outlook.observed_days, day_c);

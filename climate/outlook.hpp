@@ -37,7 +37,9 @@ struct Outlook {
 /// Members are the usable past seasons (by nights missing), their nights and days raised by the
 /// shrunk trend from their own year to the target season; up to the last reading every member is
 /// what was observed, holes included. With fewer than `few_seasons` each season also stands shifted
-/// by -10, +10 days and by -1, +1 K. No usable season: no members.
+/// by -10, +10 days and by -1, +1 K. Where the bench's nights are in doubt, each also stands with
+/// its nights that much colder and warmer; what has been observed is left as it is. No usable
+/// season: no members.
 [[nodiscard]] Outlook season_outlook(const BenchAir& bench,
                                      const SmoothYear& smooth,
                                      const Phases& phases,

@@ -65,6 +65,43 @@ struct TrendLine {
   double used_k_per_decade = 0.0; ///< shrunk by its own uncertainty
 };
 
+struct Extremes {
+  double highest_c = 0.0;
+  double lowest_c = 0.0;
+};
+
+/// Air at a bench beside the station's. Rises are means over all days.
+struct BenchLine {
+  std::string bench;    ///< empty: the station itself
+  std::string source;   ///< how it was reached; of nights and days the nights count
+  double night_k = 0.0; ///< above the station
+  double day_k = 0.0;
+  std::string next_source; ///< what would count otherwise; empty: nothing else
+  std::optional<double> next_night_k;
+  std::optional<double> next_day_k;
+  Extremes nights;              ///< of the smooth year
+  std::optional<Extremes> days; ///< the same
+  double night_doubt_k = 0.0;   ///< nights may lie so much higher or lower; dates are wider for it
+  int paired_nights = 0;        ///< read by the bench's logger and by the station
+  int logger_nights = 0;        ///< that stand as the logger read them
+  int days_in_sun = 0;          ///< on which the logger stood in the sun
+  std::optional<Extremes> seed; ///< hours where the seed lies, in the last year of readings
+};
+
+/// What a kelvin more or less on a bench does to the day on which nights hold (the middle of what
+/// is expected).
+struct KelvinLine {
+  std::string bench;
+  double limit_c = 0.0;
+  std::optional<double> day_limit_c;
+  std::vector<std::string> kinds; ///< in hand, that wait for it
+  std::optional<Date> cooler;     ///< the bench 1 K cooler; empty: never, by the middle
+  std::optional<Date> as_reckoned;
+  std::optional<Date> warmer;
+  std::optional<int> days_earlier; ///< by the cooler bench
+  std::optional<int> days_later;   ///< by the warmer one
+};
+
 struct ClimateAnswer {
   GardenHead garden;
   Date today{};
@@ -79,6 +116,8 @@ struct ClimateAnswer {
   double night_sd_c = 0.0; ///< of single nights about the smooth year
   std::vector<ClimateFile> files;
   std::vector<MonthLine> months;
+  std::vector<BenchLine> benches; ///< the station first
+  std::vector<KelvinLine> kelvin; ///< empty without phases, or where no kind waits for nights
   std::vector<FindingCount> counts;
   std::vector<FindingLine> findings; ///< the ten worst, or all
   RecordDetail record;

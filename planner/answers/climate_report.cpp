@@ -1,6 +1,7 @@
 #include "planner/answers/climate_report.hpp"
 
 #include "climate/sun.hpp"
+#include "planner/answers/bench_report.hpp"
 #include "planner/answers/climate_detail.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
@@ -205,7 +206,8 @@ std::optional<TrendLine> trend_line(const climate::SmoothCurve& night) {
 } // namespace
 
 ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& request) {
-  const StationClimate station = station_climate(garden);
+  BenchSeasons seasons{garden};
+  const StationClimate& station = seasons.station();
   const std::optional<climate::Season> season =
       chosen_season(station, garden.today, request.season);
   const int usable = usable_seasons(station, season);
@@ -225,6 +227,10 @@ ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& r
     answer.files.push_back({file.file, file.format, file.unit, file.bench, file.because});
   }
   answer.months = month_lines(garden, station.smooth);
+  answer.benches = bench_lines(garden, seasons);
+  if (season && usable > 0) {
+    answer.kelvin = kelvin_lines(garden, seasons, *season);
+  }
   answer.counts = counts_of(garden.findings);
   answer.findings = finding_lines(garden.findings, request.all_findings);
   // Of drawn years there is nothing to be told that was not put in.

@@ -29,13 +29,29 @@ void add_latitude_warning(const LoadedGarden& garden,
   }
 }
 
-void add_bench_warnings(const Garden& garden, std::vector<Reason>& warnings) {
+void add_height_warning(const LoadedGarden& garden, std::vector<Reason>& warnings) {
+  const CelsiusDelta height = from_station_height(garden);
+  if (height != CelsiusDelta{}) {
+    warnings.push_back({ReasonCode::station_height,
+                        {{"station_m", std::round(*garden.station_elevation_m)},
+                         {"garden_m", std::round(*garden.garden.elevation_m)},
+                         {"height_k", CelsiusDelta{rounded_tenth(height.kelvin())}}}});
+  }
+}
+
+void add_bench_warnings(const LoadedGarden& garden,
+                        const StationClimate& station,
+                        std::vector<Reason>& warnings) {
   bool told = false;
-  for (const Bench& bench : garden.benches) {
-    const bool sheltered = !bench.shelter.empty() && bench.shelter != "open";
-    if (sheltered && !bench.night_offset && !bench.day_offset) {
-      warnings.push_back({ReasonCode::bench_as_station, {{"bench", bench.name}}});
+  for (const Bench& bench : garden.garden.benches) {
+    const climate::BenchAir air = bench_air(garden, station, bench);
+    if (air.offset.source == climate::BenchSource::shelter_default) {
+      warnings.push_back(*bench_reason(air, bench));
       told = true;
+    }
+    if (air.transfer.days_in_sun > 0) {
+      warnings.push_back(
+          {ReasonCode::logger_in_sun, {{"bench", bench.name}, {"days", air.transfer.days_in_sun}}});
     }
   }
   if (told) {
@@ -44,6 +60,37 @@ void add_bench_warnings(const Garden& garden, std::vector<Reason>& warnings) {
 }
 
 } // namespace
+
+std::optional<Reason> bench_reason(const climate::BenchAir& air, const Bench& bench) {
+  const CelsiusDelta night{rounded_tenth(air.offset.night.kelvin())};
+  const CelsiusDelta doubt{rounded_tenth(air.night_doubt.kelvin())};
+  switch (air.offset.source) {
+  case climate::BenchSource::fixed_temperature:
+    return Reason{
+        ReasonCode::bench_fixed,
+        {{"bench", bench.name}, {"night_c", bench.fixed_night.value_or(climate::chilled_place)}}};
+  case climate::BenchSource::written_offset:
+    return Reason{ReasonCode::bench_by_offset,
+                  {{"bench", bench.name},
+                   {"night_k", air.offset.night},
+                   {"day_k", CelsiusDelta{rounded_tenth(air.offset.day.kelvin())}}}};
+  case climate::BenchSource::fitted_transfer:
+    return Reason{ReasonCode::bench_by_logger,
+                  {{"bench", bench.name},
+                   {"pairs", air.transfer.paired_nights},
+                   {"night_k", night},
+                   {"stray_k", doubt}}};
+  case climate::BenchSource::shelter_default:
+    return Reason{ReasonCode::bench_by_shelter,
+                  {{"bench", bench.name},
+                   {"shelter", bench.shelter},
+                   {"night_k", night},
+                   {"doubt_k", doubt}}};
+  case climate::BenchSource::station_as_is:
+    break;
+  }
+  return std::nullopt;
+}
 
 GardenHead garden_head(const Garden& garden) {
   return {garden.name, garden.latitude, garden.longitude};
@@ -128,7 +175,8 @@ std::vector<Reason> warnings_of(const LoadedGarden& garden,
     warnings.push_back({ReasonCode::few_seasons, {{"seasons", seasons}}});
   }
   add_latitude_warning(garden, station, warnings);
-  add_bench_warnings(garden.garden, warnings);
+  add_height_warning(garden, warnings);
+  add_bench_warnings(garden, station, warnings);
   for (const Problem& problem : garden.problems) {
     warnings.push_back({ReasonCode::file_problem, {{"text", to_text(problem)}}});
   }

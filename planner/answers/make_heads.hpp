@@ -25,11 +25,15 @@ namespace nightsow::planner {
 void require_past_season(const LoadedGarden& garden, const climate::Season& season, int usable);
 
 /// What must be said before any answer: stale or suspect readings, few seasons, no cooling limb, a
-/// bench taken as the station, and everything that was wrong with the files.
+/// bench nobody has measured or whose logger stood in the sun, the station's height, and everything
+/// that was wrong with the files.
 [[nodiscard]] std::vector<Reason> warnings_of(const LoadedGarden& garden,
                                               const StationClimate& station,
                                               const ReadingsGuard& guard,
                                               int seasons);
+
+/// How the air of a bench was reached; empty where it is the station's.
+[[nodiscard]] std::optional<Reason> bench_reason(const climate::BenchAir& air, const Bench& bench);
 
 /// The season asked for, else the one whose planning year holds today. Empty without phases.
 [[nodiscard]] std::optional<climate::Season> chosen_season(const StationClimate& station,

@@ -2,6 +2,7 @@
 
 #include "planner/answers/figures.hpp"
 #include "planner/answers/line_timing.hpp"
+#include "planner/answers/make_heads.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_state.hpp"
 #include "planner/model/sowing_days.hpp"
@@ -114,12 +115,21 @@ void add_name_reasons(const species_rules::Lookup& lookup,
   }
 }
 
-void add_bench_reason(const climate::BenchAir& bench, std::vector<Reason>& reasons) {
-  if (bench.offset.source == climate::BenchSource::written_offset) {
-    reasons.push_back(
-        {ReasonCode::bench_by_offset,
-         {{"bench", bench.bench}, {"night_k", bench.offset.night}, {"day_k", bench.offset.day}}});
+// The bench has its time, and first water is expected outside it.
+void add_out_of_use(const Bench& bench, const Sowing& line, std::vector<Reason>& risks) {
+  const std::optional<Date> when = line.first_water.expected.p50;
+  const bool early = when && bench.from && *when < *bench.from;
+  const bool late = when && bench.to && *when > *bench.to;
+  if (!early && !late) {
+    return;
   }
+  Reason reason{ReasonCode::bench_out_of_use, {{"bench", bench.name}, {"when", *when}}};
+  if (early) {
+    reason.values.push_back({"from", *bench.from});
+  } else {
+    reason.values.push_back({"to", *bench.to});
+  }
+  risks.push_back(std::move(reason));
 }
 
 NotNow unknown_taxon(const Packet& packet, const species_rules::Lookup& lookup) {
@@ -225,12 +235,16 @@ PlanLine plan_line(const LoadedGarden& garden,
   const bool this_season = std::holds_alternative<Sowing>(line.place);
   add_seed_reasons(packet, lookup.found->rule, seed, this_season, *reasons, risks);
   add_name_reasons(lookup, packet.taxon, *reasons);
-  add_bench_reason(seasons.climate(input.bench).bench, *reasons);
+  const Bench& bench = bench_named(garden.garden, input.bench);
+  if (auto reached = bench_reason(seasons.climate(input.bench).bench, bench)) {
+    reasons->push_back(std::move(*reached));
+  }
   if (auto* sowing = std::get_if<Sowing>(&line.place)) {
     const double defers = value_or(lookup.found->rule.seed.deferral_share, 0.0);
     if (defers >= deferral_worth_saying) {
       risks.push_back({ReasonCode::defers, {{"share", Share{rounded_share(defers)}}}});
     }
+    add_out_of_use(bench, *sowing, risks);
     sowing->risks.insert(sowing->risks.end(), risks.begin(), risks.end());
     sowing->seed = seed_answer(seed);
   } else {

@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 47> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 52> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -28,8 +28,13 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 47> names{{
     {Code::readings_stale, "readings_stale"},
     {Code::readings_suspect, "readings_suspect"},
     {Code::few_seasons, "few_seasons"},
-    {Code::bench_as_station, "bench_as_station"},
     {Code::bench_by_offset, "bench_by_offset"},
+    {Code::bench_by_logger, "bench_by_logger"},
+    {Code::bench_by_shelter, "bench_by_shelter"},
+    {Code::bench_fixed, "bench_fixed"},
+    {Code::bench_out_of_use, "bench_out_of_use"},
+    {Code::logger_in_sun, "logger_in_sun"},
+    {Code::station_height, "station_height"},
     {Code::one_kelvin_matters, "one_kelvin_matters"},
     {Code::latitude_doubtful, "latitude_doubtful"},
     {Code::file_problem, "file_problem"},

@@ -32,8 +32,13 @@ enum class ReasonCode {
   readings_stale,     ///< last, days
   readings_suspect,   ///< findings, nights
   few_seasons,        ///< seasons
-  bench_as_station,   ///< bench
   bench_by_offset,    ///< bench, night_k, day_k
+  bench_by_logger,    ///< bench, pairs, night_k, stray_k
+  bench_by_shelter,   ///< bench, shelter, night_k, doubt_k
+  bench_fixed,        ///< bench, night_c
+  bench_out_of_use,   ///< bench, from, to, when: its time of use and first water do not meet
+  logger_in_sun,      ///< bench, days: maxima far above the station's, left out
+  station_height,     ///< station_m, garden_m, height_k: what the heights make
   one_kelvin_matters, ///< no value
   latitude_doubtful,  ///< latitude, hottest
   file_problem,       ///< text

@@ -207,6 +207,7 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   } else {
     read_station(folder, known);
   }
+  known.station_elevation_m = folder.station_elevation_m;
   known.files = folder.files;
   known.packets = folder.packets;
   known.catalogue = folder.catalogue;

@@ -130,33 +130,20 @@ climate::Readings read_entry(const ReadingsEntry& entry,
   climate::Readings readings =
       climate::read_readings(text, entry.file, choices_of(entry, loaded.garden));
   keep_problems(readings, loaded.problems);
-  const bool station = entry.bench.empty() && entry.kind == ReadingsEntry::Kind::readings;
+  const bool used = entry.kind == ReadingsEntry::Kind::readings;
   loaded.files.push_back(
-      {entry.file, readings.format, readings.because, readings.unit, entry.bench, station});
+      {entry.file, readings.format, readings.because, readings.unit, entry.bench, used});
   return readings;
 }
 
-void warn(const ReadingsEntry& entry, std::string found, GardenFolder& loaded) {
-  loaded.problems.push_back({Severity::warning,
-                             entry.file,
-                             0,
-                             0,
-                             std::move(found),
-                             "",
-                             "the station's air, with the offsets written for the bench, is used"});
-}
-
-// No date hangs on a logger or a forecast, so that one that cannot be read is no reason to stop.
+// Without its logger a bench is reckoned in another way, and without a forecast dates are wider:
+// one that cannot be read is said, and no reason to stop.
 std::optional<climate::Readings> read_if_possible(const ReadingsEntry& entry,
                                                   std::string_view text,
                                                   GardenFolder& loaded) {
   const bool forecast = entry.kind == ReadingsEntry::Kind::forecast;
   try {
-    climate::Readings readings = read_entry(entry, text, loaded);
-    if (!forecast) {
-      warn(entry, "loggers of benches are not used yet", loaded);
-    }
-    return readings;
+    return read_entry(entry, text, loaded);
   } catch (const InputError& error) {
     Problem unread = error.problem();
     unread.severity = Severity::warning;
@@ -190,6 +177,9 @@ SortedReadings read_all_entries(GardenFolder& loaded) {
     } else {
       climate::Readings readings = read_entry(entry, text, loaded);
       check_latitude(readings, loaded.garden, loaded.problems);
+      if (!loaded.station_elevation_m) {
+        loaded.station_elevation_m = readings.station.elevation_m;
+      }
       sorted.station.push_back(std::move(readings));
     }
   }

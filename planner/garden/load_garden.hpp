@@ -14,6 +14,7 @@
 #include <functional>
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -26,7 +27,7 @@ struct ReadingsFile {
   std::vector<std::string> because;
   std::string unit;
   std::string bench; ///< empty: the station
-  bool used = true;  ///< false: a logger or forecast, which no date is made from yet
+  bool used = true;  ///< false: a forecast, from which no date is made yet
 };
 
 /// A garden's folder as it was read, before anything depends on today.
@@ -36,6 +37,7 @@ struct GardenFolder {
   climate::MergedReadings station;
   climate::MergedReadings forecast; ///< at station level; empty: none given
   std::map<std::string, climate::MergedReadings, std::less<>> bench_loggers; ///< by bench
+  std::optional<double> station_elevation_m; ///< of the first station file that tells it
   std::vector<ReadingsFile> files;
   std::vector<Packet> packets;
   std::shared_ptr<const species_rules::Catalogue> catalogue;
@@ -52,6 +54,7 @@ struct LoadedGarden {
   /// Empty: no forecast, or none of use.
   climate::DailySeries forecast;
   std::map<std::string, climate::DailySeries, std::less<>> bench_loggers; ///< screened, by bench
+  std::optional<double> station_elevation_m;
   std::vector<climate::Finding> findings;
   std::vector<climate::Suspicion> suspicions; ///< of the station's record, before screening
   std::vector<ReadingsFile> files;

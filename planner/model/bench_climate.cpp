@@ -10,13 +10,47 @@ namespace {
 
 constexpr double day_above_night_k = 9.0;
 
-climate::BenchOffset offset_of(const Bench& bench) {
-  if (!bench.night_offset && !bench.day_offset) {
-    return {};
+const climate::DailySeries* logger_on(const LoadedGarden& garden, const std::string& bench) {
+  const auto found = garden.bench_loggers.find(bench);
+  return found == garden.bench_loggers.end() ? nullptr : &found->second;
+}
+
+climate::BenchFacts facts_of(const LoadedGarden& garden, const Bench& bench) {
+  climate::BenchFacts facts;
+  facts.name = bench.name;
+  facts.night_offset = bench.night_offset;
+  facts.day_offset = bench.day_offset;
+  facts.shelter = bench.shelter;
+  facts.floor = bench.floor;
+  facts.vent_above = bench.vent_above;
+  facts.fixed_night = bench.fixed_night;
+  facts.fixed_day = bench.fixed_day;
+  facts.chilled = bench.chilled;
+  facts.latitude = garden.garden.latitude;
+  facts.elevation_m = garden.garden.elevation_m.value_or(0.0);
+  facts.height = from_station_height(garden);
+  return facts;
+}
+
+// A bench that is the station plus an offset has the station's curve, raised. Any other has one of
+// its own, fitted to what it is with the holes open.
+climate::SmoothYear smooth_of(const LoadedGarden& garden,
+                              const StationClimate& station,
+                              const climate::BenchFacts& facts,
+                              const climate::BenchAir& bench) {
+  if (!bench.plain) {
+    const climate::BenchAir open =
+        climate::to_bench(garden.station, facts, logger_on(garden, facts.name));
+    if (std::optional<climate::SmoothYear> own = climate::fit_smooth_year(open.air)) {
+      return *own;
+    }
   }
-  return {bench.night_offset.value_or(CelsiusDelta{}),
-          bench.day_offset.value_or(CelsiusDelta{}),
-          climate::BenchSource::written_offset};
+  climate::SmoothYear smooth = station.smooth;
+  smooth.night.constant_c += bench.offset.night.kelvin();
+  if (smooth.day) {
+    smooth.day->constant_c += bench.offset.day.kelvin();
+  }
+  return smooth;
 }
 
 [[noreturn]] void refuse_short_record(const LoadedGarden& garden) {
@@ -43,6 +77,22 @@ const Bench& bench_named(const Garden& garden, std::string_view name) {
   return found == garden.benches.end() ? garden.benches.front() : *found;
 }
 
+CelsiusDelta from_station_height(const LoadedGarden& garden) {
+  return garden.station_elevation_m && garden.garden.elevation_m
+             ? climate::height_offset(*garden.station_elevation_m, *garden.garden.elevation_m)
+             : CelsiusDelta{};
+}
+
+BenchClimate with_nights_raised(BenchClimate climate, CelsiusDelta by) {
+  climate::DailySeries& air = climate.bench.air;
+  for (std::size_t i = 0; i < air.size(); ++i) {
+    const double night_c = static_cast<double>(air.night_c()[i]) + by.kelvin();
+    air.set_night(i, static_cast<float>(night_c), air.night_mark()[i]);
+  }
+  climate.smooth.night.constant_c += by.kelvin();
+  return climate;
+}
+
 StationClimate station_climate(const LoadedGarden& garden) {
   std::optional<climate::SmoothYear> smooth = climate::fit_smooth_year(garden.station);
   if (!smooth) {
@@ -54,17 +104,19 @@ StationClimate station_climate(const LoadedGarden& garden) {
   return station;
 }
 
+climate::BenchAir bench_air(const LoadedGarden& garden,
+                            const StationClimate& station,
+                            const Bench& bench) {
+  return climate::to_bench(station.air, facts_of(garden, bench), logger_on(garden, bench.name));
+}
+
 BenchClimate bench_climate(const LoadedGarden& garden,
                            const StationClimate& station,
                            std::string_view name) {
   const Bench& bench = bench_named(garden.garden, name);
   BenchClimate result;
-  result.bench = climate::to_bench(station.air, bench.name, offset_of(bench));
-  result.smooth = station.smooth;
-  result.smooth.night.constant_c += result.bench.offset.night.kelvin();
-  if (result.smooth.day) {
-    result.smooth.day->constant_c += result.bench.offset.day.kelvin();
-  }
+  result.bench = bench_air(garden, station, bench);
+  result.smooth = smooth_of(garden, station, facts_of(garden, bench), result.bench);
   result.turning = station.turning;
   result.latitude = garden.garden.latitude;
   return result;

@@ -29,10 +29,22 @@ struct BenchClimate {
   double latitude = 0.0;
 };
 
+/// The air of one bench, station and logger of that name joined.
+[[nodiscard]] climate::BenchAir bench_air(const LoadedGarden& garden,
+                                          const StationClimate& station,
+                                          const Bench& bench);
+
 /// The climate of the named bench; an empty or unknown name is the garden's first.
 [[nodiscard]] BenchClimate bench_climate(const LoadedGarden& garden,
                                          const StationClimate& station,
                                          std::string_view name);
+
+/// What the standard atmosphere adds between the heights of the station's file and of the garden;
+/// nothing where one of them is not known.
+[[nodiscard]] CelsiusDelta from_station_height(const LoadedGarden& garden);
+
+/// The same bench, had all its nights been so much warmer.
+[[nodiscard]] BenchClimate with_nights_raised(BenchClimate climate, CelsiusDelta by);
 
 /// The bench a name stands for: the garden's first when empty or unknown.
 [[nodiscard]] const Bench& bench_named(const Garden& garden, std::string_view name);

@@ -1,7 +1,8 @@
 #include "planner/model/hot_season.hpp"
 
+#include "climate/seed_level.hpp"
+
 #include <algorithm>
-#include <limits>
 
 namespace nightsow::planner {
 
@@ -32,9 +33,7 @@ std::optional<Date> first_warm_night(const BenchClimate& climate,
 } // namespace
 
 double night_on_mat_c(double night_c, const HeatMat& mat) {
-  const double limit_c =
-      mat.thermostat ? mat.thermostat->degrees() : std::numeric_limits<double>::infinity();
-  return std::max(night_c, std::min(night_c + mat.rise.kelvin(), limit_c));
+  return climate::on_mat_c(night_c, mat.rise, mat.thermostat);
 }
 
 HotWindow hot_window(const BenchClimate& climate,

@@ -78,6 +78,50 @@ Json finding_json(const FindingLine& finding) {
   return json;
 }
 
+Json extremes_json(const std::optional<Extremes>& extremes) {
+  if (!extremes) {
+    return {};
+  }
+  Json json;
+  json["highest_c"] = json_number(extremes->highest_c);
+  json["lowest_c"] = json_number(extremes->lowest_c);
+  return json;
+}
+
+Json bench_json(const BenchLine& line) {
+  Json json;
+  json["bench"] = json_text(line.bench);
+  json["source"] = line.source;
+  json["night_k"] = json_number(line.night_k);
+  json["day_k"] = json_number(line.day_k);
+  json["next_source"] = json_text(line.next_source);
+  json["next_night_k"] = json_number(line.next_night_k);
+  json["next_day_k"] = json_number(line.next_day_k);
+  json["nights"] = extremes_json(line.nights);
+  json["days"] = extremes_json(line.days);
+  json["night_doubt_k"] = json_number(line.night_doubt_k);
+  json["paired_nights"] = line.paired_nights;
+  json["logger_nights"] = line.logger_nights;
+  json["days_in_sun"] = line.days_in_sun;
+  json["seed"] = extremes_json(line.seed);
+  return json;
+}
+
+Json kelvin_json(const KelvinLine& line) {
+  const auto whole = [](const std::optional<int>& days) { return days ? Json(*days) : Json(); };
+  Json json;
+  json["bench"] = line.bench;
+  json["limit_c"] = json_number(line.limit_c);
+  json["day_limit_c"] = json_number(line.day_limit_c);
+  json["kinds"] = line.kinds;
+  json["cooler"] = json_date(line.cooler);
+  json["as_reckoned"] = json_date(line.as_reckoned);
+  json["warmer"] = json_date(line.warmer);
+  json["days_earlier"] = whole(line.days_earlier);
+  json["days_later"] = whole(line.days_later);
+  return json;
+}
+
 template <class Line, class ToJson>
 Json list_json(const std::vector<Line>& lines, ToJson line_to_json) {
   Json json = Json::array();
@@ -102,6 +146,8 @@ std::string to_json(const ClimateAnswer& answer) {
   json["night_sd_c"] = json_number(answer.night_sd_c);
   json["files"] = list_json(answer.files, file_json);
   json["months"] = list_json(answer.months, month_json);
+  json["benches"] = list_json(answer.benches, bench_json);
+  json["kelvin"] = list_json(answer.kelvin, kelvin_json);
   json["counts"] = list_json(answer.counts, count_json);
   json["findings"] = list_json(answer.findings, finding_json);
   json["record"] = record_json(answer.record);

@@ -8,6 +8,7 @@
 #include "planner/render/words.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <string_view>
 
@@ -152,6 +153,96 @@ std::string months_text(const ClimateAnswer& answer, const TextStyle& style) {
                  style);
 }
 
+// "offset written, +1.5 K at night, +4.0 K by day"
+std::string reached_text(const std::string& source,
+                         double night_k,
+                         double day_k,
+                         const TextStyle& style) {
+  return fmt::format("{} ({} at night, {} by day)",
+                     plain_word("source", source),
+                     difference_text(night_k, style, true),
+                     difference_text(day_k, style, true));
+}
+
+std::string bench_paragraph(const BenchLine& line, const TextStyle& style) {
+  std::string text = fmt::format(
+      "{}: by {}", line.bench, reached_text(line.source, line.night_k, line.day_k, style));
+  if (line.next_night_k && line.next_day_k) {
+    text +=
+        fmt::format("; otherwise by {}",
+                    reached_text(line.next_source, *line.next_night_k, *line.next_day_k, style));
+  }
+  text += '.';
+  if (line.night_doubt_k > 0.0) {
+    text += fmt::format(" Give or take {} at night, and dates are wider for it.",
+                        difference_text(line.night_doubt_k, style));
+  }
+  if (line.paired_nights > 0) {
+    text +=
+        fmt::format(" Logger beside the station: {}.", counted_text(line.paired_nights, "night"));
+  }
+  if (line.seed) {
+    text += fmt::format(" Seed in its pots had {} to {} in the last year of readings.",
+                        temperature_text(line.seed->lowest_c, style),
+                        temperature_text(line.seed->highest_c, style));
+  }
+  return paragraph("  ", text);
+}
+
+std::string benches_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  std::string paragraphs;
+  for (const auto& line : answer.benches) {
+    const auto day = [&](double Extremes::*end) {
+      return figure_cell(line.days ? std::optional{(*line.days).*end} : std::nullopt, style);
+    };
+    rows.push_back({{line.bench.empty() ? "the station" : line.bench,
+                     figure_cell(line.nights.highest_c, style),
+                     figure_cell(line.nights.lowest_c, style),
+                     day(&Extremes::highest_c),
+                     day(&Extremes::lowest_c)},
+                    ""});
+    paragraphs += line.bench.empty() ? "" : bench_paragraph(line, style);
+  }
+  const std::vector<Column> columns{{"Air", Align::left, true},
+                                    {"Hottest nights", Align::right},
+                                    {"Coldest nights", Align::right},
+                                    {"Hottest days", Align::right},
+                                    {"Coldest days", Align::right}};
+  return section(style.fahrenheit ? "Station and benches, smooth year in °F"
+                                  : "Station and benches, smooth year in °C",
+                 table_text(columns, rows, style) + paragraphs,
+                 style);
+}
+
+std::string day_or_never(const std::optional<Date>& day) {
+  return day ? date_text(*day) : "not this season";
+}
+
+std::string kelvin_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  for (const auto& line : answer.kelvin) {
+    const std::string days =
+        line.day_limit_c ? ", days " + temperature_text(*line.day_limit_c, style) : "";
+    rows.push_back({{temperature_text(line.limit_c, style) + days,
+                     line.bench,
+                     fmt::format("{}", fmt::join(line.kinds, ", ")),
+                     day_or_never(line.cooler),
+                     day_or_never(line.as_reckoned),
+                     day_or_never(line.warmer)},
+                    ""});
+  }
+  const std::vector<Column> columns{{"At or under"},
+                                    {"Bench", Align::left, true},
+                                    {"Waiting for them", Align::left, true},
+                                    {"1 K cooler"},
+                                    {"As reckoned"},
+                                    {"1 K warmer"}};
+  return section("What one kelvin (1.8 °F) on the bench is worth: when nights hold",
+                 table_text(columns, rows, style),
+                 style);
+}
+
 std::string trend_text(const ClimateAnswer& answer, const TextStyle& style) {
   if (!answer.trend) {
     return {};
@@ -185,7 +276,9 @@ std::string climate_text(const ClimateAnswer& answer, const TextStyle& style) {
   text += section("Frost", frost_text(answer.usual), style);
   text += trend_text(answer, style);
   text += section("Nights by season", quarters_text(answer.usual, style), style);
-  return text + section("When cool nights come", gates_text(answer.usual, style), style);
+  text += section("When cool nights come", gates_text(answer.usual, style), style);
+  text += benches_text(answer, style);
+  return text + kelvin_text(answer, style);
 }
 
 } // namespace nightsow::planner

@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 65> phrases{{
+constexpr std::array<Phrase, 70> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -84,6 +84,11 @@ constexpr std::array<Phrase, 65> phrases{{
     {"quarter", "cooling", "as nights cool"},
     {"quarter", "coldest", "the cold quarter"},
     {"quarter", "warming", "as nights warm"},
+    {"source", "fixed_temperature", "the temperature it is kept at"},
+    {"source", "written_offset", "the offset written"},
+    {"source", "fitted_transfer", "its logger beside the station"},
+    {"source", "shelter_default", "what is usual under its shelter"},
+    {"source", "station_as_is", "the station as it is"},
     {"evidence", "experiment", "published experiment"},
     {"evidence", "institution", "practice of an institution"},
     {"evidence", "grower", "one grower"},

@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 47> table{{
+constexpr std::array<Wording, 52> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c",
@@ -80,13 +80,36 @@ constexpr std::array<Wording, 47> table{{
     {Code::few_seasons,
      "seasons",
      "Full past seasons in the readings: only {seasons}, so dates are rough."},
-    {Code::bench_as_station,
-     "bench",
-     "The {bench} is taken to be as warm as the weather station; a logger on it would tell."},
     {Code::bench_by_offset,
      "bench night_k day_k",
      "Air on the {bench} is reckoned from the station's[, {night_k:+} at night][, {day_k:+} by "
      "day]."},
+    {Code::bench_by_logger,
+     "bench pairs night_k stray_k",
+     "Air on the {bench} is reckoned from its logger, {pairs:night} beside the station's: "
+     "{night_k:+} at night in the mean; single nights stray by {stray_k}, and dates are that much "
+     "wider."},
+    {Code::bench_by_shelter,
+     "bench shelter night_k doubt_k",
+     "The {bench} is reckoned as a usual {shelter}, {night_k:+} at night, give or take {doubt_k}; "
+     "a "
+     "logger on it would tell."},
+    {Code::bench_fixed, "bench night_c", "Nights on the {bench} are kept at {night_c}."},
+    {Code::bench_out_of_use,
+     "bench from to when",
+     "First water is expected {when}, when the {bench} is not in use[; it is from {from} on][; it "
+     "is "
+     "until {to}]. Plan another bench, or change its dates in garden.json."},
+    {Code::logger_in_sun,
+     "bench days",
+     "The logger on the {bench} stood in the sun: {days:day} more than 8 K above the station; "
+     "their "
+     "maxima are left out. Shade it, in moving air."},
+    {Code::station_height,
+     "station_m garden_m height_k",
+     "The station lies at {station_m} m, the garden at {garden_m} m: benches without an offset or "
+     "a "
+     "logger are reckoned {height_k:+} for it, 6.5 K a kilometre."},
     {Code::one_kelvin_matters,
      "",
      "One kelvin (1.8 °F) more or less on the bench moves these dates by 4 to 19 days: a logger on "

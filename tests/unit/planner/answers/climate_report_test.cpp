@@ -50,6 +50,37 @@ TEST_P(ClimateReportOnBothHalves, TellsThePhasesOfTheSeasonInTheirOrder) {
   EXPECT_NEAR(phases.coldest_c, 7.0, 0.5);
 }
 
+TEST_P(ClimateReportOnBothHalves, TellsWhatAKelvinOnTheBenchIsWorth) {
+  support::InventedGarden invented = ClimateReportOnBothHalves::invented();
+  invented.packets = {"Bulbine annua, 40 seeds, harvested 2025-01"};
+  const ClimateAnswer answer = climate_report(support::garden_of(invented), {});
+  ASSERT_EQ(answer.kelvin.size(), 1U);
+  const KelvinLine& line = answer.kelvin.front();
+  ASSERT_TRUE(line.cooler && line.as_reckoned && line.warmer);
+  // 4 to 19 days on measured series; the invented year is as steep as those.
+  EXPECT_GE(days_between(*line.cooler, *line.warmer), 6);
+  EXPECT_LE(days_between(*line.cooler, *line.warmer), 40);
+  EXPECT_EQ(*line.days_later, days_between(*line.as_reckoned, *line.warmer));
+}
+
+TEST_P(ClimateReportOnBothHalves, PutsEveryBenchBesideTheStation) {
+  support::InventedGarden invented = ClimateReportOnBothHalves::invented();
+  planner::Bench sheltered = support::open_bench();
+  sheltered.name = "tunnel";
+  sheltered.shelter = "plastic tunnel";
+  invented.benches = {support::bench_with("frame", 2.0, 4.0), sheltered};
+  const ClimateAnswer answer = climate_report(support::garden_of(invented), {});
+  ASSERT_EQ(answer.benches.size(), 3U);
+  const BenchLine& frame = answer.benches[1];
+  EXPECT_EQ(frame.source, "written_offset");
+  EXPECT_EQ(frame.next_source, "station_as_is");
+  EXPECT_NEAR(frame.nights.lowest_c, answer.benches[0].nights.lowest_c + 2.0, 0.11);
+  EXPECT_EQ(answer.benches[2].source, "shelter_default");
+  EXPECT_NEAR(answer.benches[2].night_k, 1.3, 0.01);
+  EXPECT_GT(answer.benches[2].night_doubt_k, 0.0);
+  EXPECT_LT(answer.benches[1].seed.value().lowest_c, answer.benches[1].nights.highest_c);
+}
+
 TEST_P(ClimateReportOnBothHalves, TellsTheSpreadOfSingleNights) {
   EXPECT_NEAR(climate_report(garden_, {}).night_sd_c, 2.0, 0.15);
 }

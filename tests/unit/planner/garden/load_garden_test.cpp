@@ -122,7 +122,7 @@ constexpr std::string_view garden_with_logger_and_forecast =
       {"file": "readings/station.csv"}, {"file": "logger.csv", "bench": "open bench"},
       {"file": "forecast.json", "kind": "forecast"}]})";
 
-TEST(LoadGarden, LoggersAndForecastsAreHeldAndSaidNotToBeUsedYet) {
+TEST(LoadGarden, LoggersAreHeldForTheirBenchAndForecastsApart) {
   const TemporaryFolder folder;
   write_garden(folder, garden_with_logger_and_forecast);
   folder.write("logger.csv", "date,tmin_c,tmax_c\n2027-01-01,1,2\n");
@@ -130,15 +130,12 @@ TEST(LoadGarden, LoggersAndForecastsAreHeldAndSaidNotToBeUsedYet) {
                R"({"daily": {"time": ["2026-03-01"], "temperature_2m_min": [9]}})");
   const GardenFolder garden = load_garden(folder.path());
   EXPECT_EQ(garden.station.series.size(), 90U);
-  EXPECT_FALSE(garden.files.at(1).used);
+  EXPECT_TRUE(garden.files.at(1).used);
+  EXPECT_FALSE(garden.files.at(2).used);
   EXPECT_EQ(garden.files.at(2).format, "JSON");
   EXPECT_EQ(garden.bench_loggers.at("open bench").series.night_c()[0], 1.0F);
   EXPECT_EQ(garden.forecast.series.night_c()[0], 9.0F);
-  const auto problems = support::texts(garden.problems);
-  ASSERT_EQ(problems.size(), 1U);
-  EXPECT_EQ(problems[0],
-            "logger.csv: loggers of benches are not used yet; the station's air, with "
-            "the offsets written for the bench, is used");
+  EXPECT_TRUE(garden.problems.empty());
 }
 
 TEST(LoadGarden, LoggersAndForecastsThatCannotBeReadAreWarningsWithTheQuestion) {

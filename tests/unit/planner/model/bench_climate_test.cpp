@@ -86,6 +86,52 @@ TEST(BenchClimate, TakesDaysNineKelvinAboveNightsWhereNoneWereRead) {
       smooth_mean_c(climate, garden.today), climate.smooth.night.value_c(garden.today) + 4.5, 1e-9);
 }
 
+/// The last 40 nights and days of the station, raised.
+climate::DailySeries logger_beside(const LoadedGarden& garden, float night_k, float day_k) {
+  const std::size_t skipped = garden.station.size() - 40;
+  climate::DailySeries logger{garden.station.date_of(skipped), 40};
+  for (std::size_t i = 0; i < logger.size(); ++i) {
+    logger.set_night(i, garden.station.night_c()[skipped + i] + night_k);
+    logger.set_day(i, garden.station.day_c()[skipped + i] + day_k);
+  }
+  return logger;
+}
+
+TEST(BenchClimate, IsReckonedByItsLoggerBothInTheAirAndInTheSmoothYear) {
+  LoadedGarden garden = support::garden_of({});
+  const std::string bench = garden.garden.benches.front().name;
+  garden.bench_loggers[bench] = logger_beside(garden, 3.0F, 1.0F);
+  const InventedBench place = bench_of(garden);
+  EXPECT_EQ(place.climate.bench.offset.source, climate::BenchSource::fitted_transfer);
+  EXPECT_NEAR(static_cast<double>(place.climate.bench.air.night_c()[100]) -
+                  static_cast<double>(place.station.air.night_c()[100]),
+              3.0,
+              1e-4);
+  EXPECT_NEAR(place.climate.smooth.night.value_c(garden.today) -
+                  place.station.smooth.night.value_c(garden.today),
+              3.0,
+              1e-3);
+}
+
+TEST(BenchClimate, IsColderWhereTheGardenLiesAboveTheStation) {
+  LoadedGarden garden = support::garden_of({});
+  garden.station_elevation_m = 100.0;
+  EXPECT_EQ(from_station_height(garden).kelvin(), 0.0);
+  garden.garden.elevation_m = 500.0;
+  const InventedBench place = bench_of(garden);
+  EXPECT_NEAR(place.climate.smooth.night.value_c(garden.today),
+              place.station.smooth.night.value_c(garden.today) - 2.6,
+              1e-9);
+}
+
+TEST(BenchClimate, HasWiderDatesWhereItsShelterIsAllThatIsKnown) {
+  Bench bench = support::open_bench();
+  bench.shelter = "cold frame";
+  const InventedBench frame = bench_of({.benches = {bench}});
+  const InventedBench open = bench_of(support::InventedGarden{});
+  EXPECT_EQ(frame.bench_season().outlook.members, 3 * open.bench_season().outlook.members);
+}
+
 TEST(StationClimate, IsRefusedWhenTheNightsShowNoWholeYear) {
   LoadedGarden garden = support::garden_of({});
   garden.station = climate::DailySeries{garden.today - Days{99}, 100};

@@ -13,6 +13,14 @@ bool holds(const std::string& text, std::string_view part) {
   return text.find(part) != std::string::npos;
 }
 
+// Wherever its lines were broken.
+std::string on_one_line(std::string text) {
+  for (std::size_t at = text.find("\n  "); at != std::string::npos; at = text.find("\n  ")) {
+    text.replace(at, 3, " ");
+  }
+  return text;
+}
+
 TEST(ClimateText, AFindingHasItsFileAndLine) {
   const std::string text = climate_text(small_climate(), {});
   EXPECT_TRUE(holds(text, "readings/station.csv:5981  14 Jul 1997")) << text;
@@ -52,6 +60,39 @@ TEST(ClimateText, AFileSaysWhatItIsAndWhyOnlyWhenAsked) {
                     "readings/station.csv: daily table, in °C, the station\n"));
   EXPECT_FALSE(holds(climate_text(small_climate(), {}), "its header names"));
   EXPECT_TRUE(holds(climate_text(small_climate(), style), "its header names tmin and tmax"));
+}
+
+TEST(ClimateText, ABenchSaysHowItWasReckonedAndWhatWouldCountOtherwise) {
+  ClimateAnswer climate = small_climate();
+  BenchLine line;
+  line.bench = "frame";
+  line.source = "fitted_transfer";
+  line.night_k = 2.1;
+  line.day_k = 3.0;
+  line.next_source = "shelter_default";
+  line.next_night_k = 1.5;
+  line.next_day_k = 2.5;
+  line.night_doubt_k = 0.9;
+  line.paired_nights = 60;
+  climate.benches = {line};
+  const std::string text = on_one_line(climate_text(climate, {}));
+  EXPECT_TRUE(
+      holds(text, "frame: by its logger beside the station (+2.1 K at night, +3.0 K by day)"))
+      << text;
+  EXPECT_TRUE(holds(text, "what is usual")) << text;
+  EXPECT_TRUE(holds(text, "Give or take 0.9 K at night")) << text;
+}
+
+TEST(ClimateText, AKelvinThatKeepsNightsFromHoldingSaysSo) {
+  ClimateAnswer climate = small_climate();
+  KelvinLine line;
+  line.bench = "frame";
+  line.limit_c = 13.0;
+  line.kinds = {"Albuca", "Bulbine"};
+  climate.kelvin = {line};
+  const std::string text = climate_text(climate, {});
+  EXPECT_TRUE(holds(text, "Albuca, Bulbine")) << text;
+  EXPECT_TRUE(holds(text, "not this season")) << text;
 }
 
 TEST(ClimateText, EveryLineFitsTheScreen) {

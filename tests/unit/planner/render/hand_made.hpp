@@ -30,7 +30,9 @@ inline Spread spread(std::string_view p10,
 
 /// A value of the kind that goes by this name in a sentence.
 inline ReasonValue sample_value(std::string_view name) {
-  constexpr std::array<std::string_view, 13> dates{"since",
+  constexpr std::array<std::string_view, 15> dates{"since",
+                                                   "from",
+                                                   "to",
                                                    "limb_begins",
                                                    "stirs",
                                                    "holds",
@@ -43,8 +45,8 @@ inline ReasonValue sample_value(std::string_view name) {
                                                    "hottest",
                                                    "no_later_than",
                                                    "when"};
-  constexpr std::array<std::string_view, 8> texts{
-      "bench", "why", "text", "written", "accepted", "suggestion", "read_as", "rule"};
+  constexpr std::array<std::string_view, 9> texts{
+      "bench", "why", "text", "written", "accepted", "suggestion", "read_as", "rule", "shelter"};
   const auto is_in = [&](const auto& names) {
     return std::find(names.begin(), names.end(), name) != names.end();
   };

@@ -1,0 +1,69 @@
+// Hourly temperatures of the R package chillR, vignette "Hourly temperatures" (after Linvill 1990).
+#include "climate/hourly.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+
+namespace nightsow::climate {
+namespace {
+
+constexpr double pi = std::numbers::pi;
+
+// The package's own sun: Spencer's declination (1971), the disc's upper edge with refraction.
+SunTimes chillr_sun(double latitude_deg, int day_of_year) {
+  const double g = 2.0 * pi * (day_of_year - 1) / 365.0;
+  const double declination = 0.006918 - 0.399912 * std::cos(g) + 0.070257 * std::sin(g) -
+                             0.006758 * std::cos(2.0 * g) + 0.000907 * std::sin(2.0 * g) -
+                             0.002697 * std::cos(3.0 * g) + 0.00148 * std::sin(3.0 * g);
+  const double latitude = latitude_deg * pi / 180.0;
+  const double cosine =
+      (std::sin(-0.8333 * pi / 180.0) - std::sin(latitude) * std::sin(declination)) /
+      (std::cos(latitude) * std::cos(declination));
+  const double half = std::acos(cosine) * 12.0 / pi;
+  return {12.0 - half, 12.0 + half};
+}
+
+TEST(HourlyAir, HasTheSunOfThePackageInThisTest) {
+  // daylength(50.4, 15): sunrise, sunset.
+  EXPECT_NEAR(chillr_sun(50.4, 15).rises_h, 7.766425, 6e-6);
+  EXPECT_NEAR(chillr_sun(50.4, 15).sets_h, 16.23357, 6e-6);
+}
+
+TEST(HourlyAir, FollowsThePackageAfterSunset) {
+  // stack_hourly_temps(KA_weather, 50.4), 1 January 1998, hours 19 and 23. Before sunrise the
+  // package leaves out the + 1 under the logarithm, and steps at midnight; we do not.
+  HourlyDay day;
+  day.night_c = day.previous_night_c = 5.1;
+  day.day_c = day.previous_day_c = 8.2;
+  day.next_night_c = 5.0;
+  day.sun = day.previous_sun = chillr_sun(50.4, 1);
+  day.next_sun = chillr_sun(50.4, 2);
+  EXPECT_NEAR(hourly_air_c(day, 19.0), 6.424223, 1e-3);
+  EXPECT_NEAR(hourly_air_c(day, 23.0), 5.738969, 1e-3);
+}
+
+TEST(HourlyAir, HasNoStepAtMidnightSunriseOrSunset) {
+  HourlyDay first;
+  first.night_c = first.previous_night_c = 6.0;
+  first.day_c = first.previous_day_c = 17.0;
+  first.next_night_c = 9.0;
+  first.sun = {6.2, 17.8};
+  first.previous_sun = {6.1, 17.9};
+  first.next_sun = {6.3, 17.7};
+  HourlyDay second;
+  second.night_c = second.next_night_c = 9.0;
+  second.day_c = 15.0;
+  second.previous_night_c = first.night_c;
+  second.previous_day_c = first.day_c;
+  second.sun = second.next_sun = first.next_sun;
+  second.previous_sun = first.sun;
+  EXPECT_NEAR(hourly_air_c(first, 24.0), hourly_air_c(second, 0.0), 1e-9);
+  EXPECT_NEAR(hourly_air_c(second, 6.3 - 1e-9), 9.0, 1e-6);
+  EXPECT_NEAR(hourly_air_c(second, 6.3), 9.0, 1e-9);
+  EXPECT_NEAR(hourly_air_c(first, 17.8), hourly_air_c(first, 17.8 + 1e-9), 1e-6);
+}
+
+} // namespace
+} // namespace nightsow::climate
