@@ -96,22 +96,22 @@ void set_latest_day(const LineInput& input,
 }
 
 Reason not_ripe_reason(const SeedState& seed) {
-  Reason reason{ReasonCode::seed_not_ripe, {}};
-  if (seed.ripe_on) {
-    reason.values.push_back({"ripe_on", *seed.ripe_on});
-  }
-  return reason;
+  return {ReasonCode::seed_not_ripe,
+          {seed.ripe_on ? NamedValue{"ripe_on", *seed.ripe_on}
+                        : NamedValue{"on_shelf", *seed.ripe_on_shelf}}};
 }
 
-// Where nights do not decide, ripeness does: half of the seed must be ripe before it is wetted, for
-// wet seed ripens no further. Seed that does not ripen where it is kept waits until it is moved.
+// When half of it is ripe, once the grower does what the reason asks.
+Date ripe_by(const SeedState& seed) {
+  return seed.ripe_on.value_or(*seed.ripe_on_shelf);
+}
+
+// Half of the seed must be ripe before it is wetted, for wet seed ripens no further.
 void wait_until_ripe(const LineInput& input, LineTiming& timing) {
   if (input.seed.ripe) {
     return;
   }
-  if (input.seed.ripe_on) {
-    timing.water.not_before = std::max(*timing.water.not_before, *input.seed.ripe_on);
-  }
+  timing.water.not_before = std::max(*timing.water.not_before, ripe_by(input.seed));
   timing.verdict = Verdict::wait;
   timing.reasons.insert(timing.reasons.begin(), not_ripe_reason(input.seed));
 }
@@ -119,19 +119,37 @@ void wait_until_ripe(const LineInput& input, LineTiming& timing) {
 // Seed that has to wait for ripeness may miss the season by it.
 void miss_season_if_ripe_too_late(const LineInput& input, LineTiming& timing) {
   const std::optional<Date>& latest = timing.water.no_later_than;
-  if (!timing.missed && !input.seed.ripe && input.seed.ripe_on && latest &&
-      *input.seed.ripe_on > *latest) {
+  if (!timing.missed && !input.seed.ripe && latest && ripe_by(input.seed) > *latest) {
     timing.missed = Reason{ReasonCode::ripe_too_late,
-                           {{"ripe_on", *input.seed.ripe_on}, {"no_later_than", *latest}}};
+                           {{"ripe_on", ripe_by(input.seed)}, {"no_later_than", *latest}}};
   }
 }
 
-// Under a gate that binds: a risk when the seed will not be ripe by the time nights hold.
-void warn_of_unripe_seed(const LineInput& input, LineTiming& timing) {
+// Under a gate that binds: seed that will not be ripe by the time nights hold is waited for, too,
+// as long as the season allows; after that it is sown all the same, as unripe as it is.
+void wait_until_ripe_in_season(const LineInput& input,
+                               const std::optional<Date>& latest,
+                               LineTiming& timing) {
   const std::optional<Date>& expected = timing.water.expected.p50;
   const bool in_time = input.seed.ripe_on && expected && *input.seed.ripe_on <= *expected;
-  if (!input.seed.ripe && !in_time) {
+  if (input.seed.ripe || in_time) {
+    return;
+  }
+  if (!latest || ripe_by(input.seed) <= *latest) {
+    wait_until_ripe(input, timing);
+  } else {
     timing.risks.push_back(not_ripe_reason(input.seed));
+  }
+}
+
+// What holds water up for now says nothing of how long: no date is better than today's.
+void expect_no_date_while_held_up(LineTiming& timing) {
+  const bool held_up =
+      std::any_of(timing.reasons.begin(), timing.reasons.end(), [](const Reason& reason) {
+        return reason.code == ReasonCode::hot_days || reason.code == ReasonCode::freezing_nights;
+      });
+  if (held_up) {
+    timing.water.expected = {};
   }
 }
 
@@ -216,16 +234,19 @@ LineTiming cool_timing(const LineInput& input,
   append(timing.reasons, gate_reasons(gate, *season, input.bench));
   if (gate.binding.binds) {
     time_by_gate(gate, input.bench, timing);
-    warn_of_unripe_seed(input, timing);
   } else {
     const MildOutlook mild = mild_outlook(here, limit->day_limit);
     timing.water.expected = to_spread(mild.days);
     add_day_limit_risk(mild.day_limit_left_out, limit->day_limit, timing);
     wait_until_ripe(input, timing);
   }
+  expect_no_date_while_held_up(timing);
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
-  if (!gate.binding.binds) {
+  if (gate.binding.binds) {
+    wait_until_ripe_in_season(input, timing.water.no_later_than, timing);
+    keep_from(*timing.water.not_before, timing.water.expected);
+  } else {
     miss_season_if_ripe_too_late(input, timing);
   }
   return timing;
@@ -253,6 +274,7 @@ LineTiming mild_timing(const LineInput& input,
   judge_mild_days(input, climate, day_limit, mild.mild_now, timing);
   add_day_limit_risk(mild.day_limit_left_out, day_limit, timing);
   wait_until_ripe(input, timing);
+  expect_no_date_while_held_up(timing);
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
   miss_season_if_ripe_too_late(input, timing);

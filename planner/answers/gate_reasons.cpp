@@ -123,8 +123,12 @@ std::vector<Reason> gate_reasons(const GateOutlook& gate,
   const NamedValue limit{"limit_c", gate.limit.at_or_under};
   const NamedValue late{"late", gate.binding.late};
   const NamedValue of_seasons{"seasons", gate.binding.seasons};
+  std::vector<NamedValue> binding{late, of_seasons, limit};
+  if (gate.limit.day_limit) {
+    binding.push_back({"day_limit_c", *gate.limit.day_limit});
+  }
   if (!gate.binding.binds) {
-    return {{ReasonCode::gate_does_not_bind, {limit, late, of_seasons}},
+    return {{ReasonCode::gate_does_not_bind, binding},
             start_without_gate_reason(season, gate.limit.day_limit)};
   }
   std::vector<Reason> reasons;
@@ -135,7 +139,7 @@ std::vector<Reason> gate_reasons(const GateOutlook& gate,
         never_cool_reason(gate.limit.at_or_under, gate.binding.never, gate.binding.seasons));
     reasons.push_back({ReasonCode::cooling_could_help, {}});
   }
-  const Reason binds{ReasonCode::gate_binds, {late, of_seasons, limit}};
+  const Reason binds{ReasonCode::gate_binds, binding};
   if (gate.cool_now) {
     reasons.push_back(open_reason(gate, bench));
     reasons.push_back(binds);

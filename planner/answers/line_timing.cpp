@@ -1,5 +1,6 @@
 #include "planner/answers/line_timing.hpp"
 
+#include "planner/answers/gate_reasons.hpp"
 #include "planner/model/nights_for_rule.hpp"
 
 #include <algorithm>
@@ -8,12 +9,16 @@ namespace nightsow::planner {
 
 namespace {
 
-LineTiming at_once_timing(Date today) {
+LineTiming at_once_timing(const LineInput& input, BenchSeasons& seasons) {
+  const Date today = input.garden.today;
   LineTiming timing;
   timing.verdict = Verdict::water_now;
   timing.water.not_before = today;
   timing.water.expected = {today, today, today, 0.0};
   timing.reasons.push_back({ReasonCode::fleshy_at_once, {}});
+  if (const std::optional<Reason> freezing = freezing_reason(seasons.climate(input.bench))) {
+    timing.reasons.insert(timing.reasons.begin(), *freezing);
+  }
   return timing;
 }
 
@@ -44,7 +49,7 @@ LineTiming line_timing(const LineInput& input,
   case species_rules::Start::at_once:
     break;
   }
-  return at_once_timing(input.garden.today);
+  return at_once_timing(input, seasons);
 }
 
 } // namespace nightsow::planner

@@ -38,7 +38,7 @@ GenusNights genus_line(const AskedKind& asked,
   line.counted_of_14 = gate.last_14.cool;
   line.binds = gate.binding.binds;
   line.stirs = to_spread(gate.words.stirs);
-  line.holds = to_spread(gate.words.holds);
+  line.holds = to_spread(gate.again.value_or(gate.words.holds));
   line.relapse = rounded_share(gate.words.relapse);
   GateVerdict verdict =
       gate_verdict(climate, seasons.season(asked.bench, season), gate, guard, today);

@@ -29,7 +29,7 @@ struct GenusNights {
   bool binds = false;
   Open open = Open::unknown;
   Spread stirs;
-  Spread holds;
+  Spread holds; ///< where nights held and have turned warm since: when they will again
   double relapse = 0.0;
   std::vector<Reason> reasons;
 };

@@ -5,7 +5,10 @@
 #include "planner/answers/plan_line.hpp"
 
 #include <algorithm>
+#include <map>
+#include <string>
 #include <tuple>
+#include <utility>
 #include <variant>
 
 namespace nightsow::planner {
@@ -44,6 +47,24 @@ void sort_lines(Lines& lines) {
   std::sort(lines.not_now.begin(), lines.not_now.end(), [&](const NotNow& a, const NotNow& b) {
     return std::tuple{a.when.value_or(far), a.packet} < std::tuple{b.when.value_or(far), b.packet};
   });
+}
+
+// The frost that single lines warn of, once a bench.
+void add_frost_warnings(const std::vector<Sowing>& sowings, std::vector<Reason>& warnings) {
+  std::map<std::string, std::pair<ReasonValue, int>> benches;
+  for (const Sowing& sowing : sowings) {
+    for (const Reason& risk : sowing.risks) {
+      if (risk.code == ReasonCode::frost_ahead) {
+        auto& [coldest_c, kinds] = benches[sowing.bench];
+        coldest_c = risk.values.front().value;
+        ++kinds;
+      }
+    }
+  }
+  for (const auto& [bench, frost] : benches) {
+    warnings.push_back({ReasonCode::frost_on_bench,
+                        {{"coldest_c", frost.first}, {"bench", bench}, {"kinds", frost.second}}});
+  }
 }
 
 Lines lines_of(const LoadedGarden& garden,
@@ -105,6 +126,7 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
     answer.phases = phases_head(station, *season);
   }
   answer.sowings = std::move(lines.sowings);
+  add_frost_warnings(answer.sowings, answer.warnings);
   answer.not_now = std::move(lines.not_now);
   return answer;
 }

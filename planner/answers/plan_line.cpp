@@ -141,9 +141,34 @@ NotNow unknown_taxon(const Packet& packet, const species_rules::Lookup& lookup) 
   return line;
 }
 
+std::string keep_now(const species_rules::Rule& rule, const SeedState& seed) {
+  if (!seed.ripe) {
+    return std::string(word_of(species_rules::Store::warm_dry));
+  }
+  return rule.seed.store ? std::string(word_of(rule.seed.store->value)) : "";
+}
+
+// A day the grower has free, within the window: where the last free day has gone, today, and that
+// is said.
+std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
+  const Date today = input.garden.today;
+  const std::optional<Date> water =
+      timing.verdict == Verdict::water_now ? std::optional{today} : timing.water.expected.p50;
+  if (!water) {
+    return std::nullopt;
+  }
+  const std::optional<Date> free = sowing_day_for(input.garden.garden, today, *water);
+  const std::optional<Date>& latest = timing.water.no_later_than;
+  if (timing.verdict == Verdict::water_now && latest && (!free || *free > *latest)) {
+    timing.reasons.insert(timing.reasons.begin(),
+                          {ReasonCode::last_chance, {{"no_later_than", *latest}}});
+    return today;
+  }
+  return free;
+}
+
 Sowing sowing_of(const LineInput& input, LineTiming timing) {
   const species_rules::Rule& rule = input.rule.rule;
-  const Date today = input.garden.today;
   Sowing line;
   line.packet = input.packet.id;
   line.taxon = input.packet.taxon;
@@ -155,13 +180,9 @@ Sowing sowing_of(const LineInput& input, LineTiming timing) {
   line.verdict = timing.verdict;
   line.gate = timing.gate;
   line.first_water = timing.water;
-  line.keep.now = rule.seed.store ? std::string(word_of(rule.seed.store->value)) : "";
+  line.keep.now = keep_now(rule, input.seed);
   line.keep.until = timing.verdict == Verdict::water_now ? std::nullopt : timing.water.expected.p50;
-  line.sow_on = timing.verdict == Verdict::water_now
-                    ? sowing_day_for(input.garden.garden, today, today)
-                : timing.water.expected.p50.has_value()
-                    ? sowing_day_for(input.garden.garden, today, *timing.water.expected.p50)
-                    : std::nullopt;
+  line.sow_on = sow_on(input, timing);
   line.how = how_of(rule, line.seeds);
   for (const species_rules::Remark& caution : rule.cautions) {
     line.cautions.push_back(caution.value);
@@ -180,6 +201,27 @@ NotNow not_now_of(const LineInput& input, LineTiming timing, std::optional<Date>
   line.when = when;
   line.reasons = std::move(timing.reasons);
   return line;
+}
+
+// Of the possible seasons more than half bring a night, from today to the season's end, that young
+// seedlings of the kind do not stand. What stands in a house kept free of frost is left out.
+void add_frost_risk(const LineInput& input,
+                    BenchSeasons& seasons,
+                    const climate::Season& season,
+                    LineTiming& timing) {
+  const std::optional<species_rules::Estimate>& stands = input.rule.rule.seedling.seedling_frost_c;
+  const Bench& bench = bench_named(input.garden.garden, input.bench);
+  if (!stands || bench.frost_care == "in") {
+    return;
+  }
+  const std::optional<double> coldest_c = usual_coldest_night_c(
+      seasons.season(input.bench, season).outlook, bench.frost_care == "fleece");
+  if (coldest_c && *coldest_c < stands->value) {
+    timing.risks.push_back({ReasonCode::frost_ahead,
+                            {{"coldest_c", Celsius{rounded_tenth(*coldest_c)}},
+                             {"limit_c", Celsius{stands->value}},
+                             {"bench", bench.name}}});
+  }
 }
 
 // The same packet a season later, for "not now, but then".
@@ -218,6 +260,9 @@ PlanLine plan_line(const LoadedGarden& garden,
   const LineInput input{
       garden, packet, *lookup.found, seed, guard, bench_named(garden.garden, packet.bench).name};
   LineTiming timing = line_timing(input, seasons, season);
+  if (season) {
+    add_frost_risk(input, seasons, *season, timing);
+  }
   PlanLine line;
   line.passed = season && timing.missed && timing.missed->code == ReasonCode::window_passed;
   std::vector<Reason>* reasons = nullptr;

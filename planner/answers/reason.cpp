@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 52> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 55> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -24,6 +24,8 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 52> names{{
     {Code::day_limit_left_out, "day_limit_left_out"},
     {Code::hot_days, "hot_days"},
     {Code::freezing_nights, "freezing_nights"},
+    {Code::frost_ahead, "frost_ahead"},
+    {Code::frost_on_bench, "frost_on_bench"},
     {Code::relapse_likely, "relapse_likely"},
     {Code::readings_stale, "readings_stale"},
     {Code::readings_suspect, "readings_suspect"},
@@ -56,6 +58,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 52> names{{
     {Code::fleshy_at_once, "fleshy_at_once"},
     {Code::defers, "defers"},
     {Code::window_passed, "window_passed"},
+    {Code::last_chance, "last_chance"},
     {Code::ripe_too_late, "ripe_too_late"},
     {Code::next_window, "next_window"},
     {Code::season_over, "season_over"},

@@ -14,10 +14,10 @@ namespace nightsow::planner {
 /// sentence; the names of its values are listed with each code.
 enum class ReasonCode {
   // Nights.
-  gate_binds,         ///< late, seasons, limit_c
+  gate_binds,         ///< late, seasons, limit_c, day_limit_c (may be left out)
   gate_open,          ///< cool, of, limit_c, bench, since
   gate_waits,         ///< cool, of, needed, limit_c, bench
-  gate_does_not_bind, ///< limit_c, late, seasons
+  gate_does_not_bind, ///< limit_c, late, seasons, day_limit_c (may be left out)
   start_without_gate, ///< day_limit_c, limb_begins: what decides where nights do not
   stirs_before_holds, ///< stirs, holds, limit_c: a first cool week is mostly a false start
   nights_never_cool,  ///< limit_c, never, seasons
@@ -27,6 +27,8 @@ enum class ReasonCode {
   day_limit_left_out, ///< day_limit_c
   hot_days,           ///< mean_c, day_limit_c
   freezing_nights,    ///< mean_c
+  frost_ahead,        ///< coldest_c, limit_c, bench: of one kind
+  frost_on_bench,     ///< coldest_c, bench, kinds: of the whole plan
   relapse_likely,     ///< share
   // Readings.
   readings_stale,     ///< last, days
@@ -58,11 +60,12 @@ enum class ReasonCode {
   seed_alive,       ///< alive, age_years
   seed_age_unknown, ///< no value
   harvest_guessed,  ///< first, last
-  seed_not_ripe,    ///< ripe_on
+  seed_not_ripe,    ///< ripe_on, or on_shelf where it never ripens as it is kept
   fleshy_at_once,   ///< no value
   defers,           ///< share
   // The season.
   window_passed, ///< no_later_than
+  last_chance,   ///< no_later_than: no free day before it
   ripe_too_late, ///< ripe_on, no_later_than
   next_window,   ///< when
   season_over,   ///< season, next

@@ -66,7 +66,13 @@ int tolerated_days(const WhatIfRequest& request) {
 }
 
 bool differs(const WhatIfLine& line, int tolerated) {
-  return line.before.list != line.after.list || line.before.verdict != line.after.verdict ||
+  // That most seasons never bring it any more is a difference without a date.
+  constexpr double never_difference = 0.05;
+  const Spread& before = line.before.expected;
+  const Spread& after = line.after.expected;
+  return before.p50.has_value() != after.p50.has_value() ||
+         std::abs(before.never - after.never) >= never_difference ||
+         line.before.list != line.after.list || line.before.verdict != line.after.verdict ||
          line.before.binds != line.after.binds || std::abs(line.moved_days.value_or(0)) > tolerated;
 }
 

@@ -1,13 +1,13 @@
 #include "planner/cli/about_garden.hpp"
 
-#include "planner/cli/problem_notes.hpp"
 #include "planner/garden/time_zone.hpp"
 
 namespace nightsow::planner {
 
 Outcome about_garden(const CommonOptions& common,
                      const Surroundings& around,
-                     const std::function<Outcome(const LoadedGarden&)>& answer) {
+                     const std::function<Outcome(const LoadedGarden&)>& answer,
+                     std::size_t problems) {
   const GardenFolder folder = load_garden(common.garden);
   const Date today = common.today ? *common.today : civil_date(around.now, folder.garden.time_zone);
   const LoadedGarden garden = as_of(folder, today);
@@ -15,7 +15,7 @@ Outcome about_garden(const CommonOptions& common,
     return {"", strict_notes(garden.problems, common.quiet), Ending::refused};
   }
   Outcome outcome = answer(garden);
-  outcome.notes.insert(0, problem_notes(garden.problems, common.quiet));
+  outcome.notes.insert(0, problem_notes(garden.problems, common.quiet, problems));
   return outcome;
 }
 

@@ -44,15 +44,15 @@ std::string note_line(std::string_view text, bool quiet) {
   return quiet ? "" : fmt::format("note: {}\n", text);
 }
 
-std::string problem_notes(std::span<const Problem> problems, bool quiet) {
+std::string problem_notes(std::span<const Problem> problems, bool quiet, std::size_t shown) {
   const auto chosen = worst_first(problems, quiet ? Severity::error : Severity::note);
   std::string notes;
-  for (std::size_t i = 0; i < std::min(problems_shown, chosen.size()); ++i) {
+  for (std::size_t i = 0; i < std::min(shown, chosen.size()); ++i) {
     notes += problem_line(chosen[i]);
   }
-  if (chosen.size() > problems_shown) {
+  if (chosen.size() > shown) {
     notes += fmt::format("and {} more; run with --json or `nightsow climate --all` to see them\n",
-                         chosen.size() - problems_shown);
+                         chosen.size() - shown);
   }
   return notes;
 }

@@ -18,8 +18,11 @@ inline constexpr std::size_t problems_shown = 5;
 /// A note of the program's own, or nothing when people asked for quiet.
 [[nodiscard]] std::string note_line(std::string_view text, bool quiet);
 
-/// The first few problems, worst first, and how many there are besides. `quiet` leaves only errors.
-[[nodiscard]] std::string problem_notes(std::span<const Problem> problems, bool quiet);
+/// The first `shown` problems, worst first, and how many there are besides. `quiet` leaves only
+/// errors.
+[[nodiscard]] std::string problem_notes(std::span<const Problem> problems,
+                                        bool quiet,
+                                        std::size_t shown = problems_shown);
 
 /// Whether --strict takes offence: any problem that is more than a note.
 [[nodiscard]] bool has_faults(std::span<const Problem> problems);

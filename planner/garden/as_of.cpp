@@ -185,11 +185,31 @@ void add_suspected_unit(LoadedGarden& known) {
   }
 }
 
+// When nothing is left of a record, what is odd about all of it is the likeliest cause.
+void refuse_record_out_of_order(const GardenFolder& folder,
+                                const std::vector<climate::Suspicion>& suspicions) {
+  for (const climate::Suspicion& suspicion : suspicions) {
+    const std::string_view wrong = what_is_wrong(suspicion.kind);
+    if (!wrong.empty()) {
+      throw InputError({Severity::error,
+                        folder.files.empty() ? "readings" : folder.files.front().file,
+                        0,
+                        0,
+                        fmt::format("{:.0f} % of what was read is {}; no night can be used",
+                                    100.0 * suspicion.share,
+                                    wrong),
+                        "lowest and highest of each day in °C",
+                        "look at the columns of the file and correct their names"});
+    }
+  }
+}
+
 void read_station(const GardenFolder& folder, LoadedGarden& known) {
   climate::MergedReadings read = cut_at(folder.station, known.today);
   known.suspicions = climate::suspicions(read.series);
   climate::ScreenedReadings screened = climate::screen(std::move(read));
   if (!climate::last_night(screened.series)) {
+    refuse_record_out_of_order(folder, known.suspicions);
     refuse_unknown_past(folder, known.today);
   }
   known.station = std::move(screened.series);

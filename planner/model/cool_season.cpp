@@ -1,6 +1,8 @@
 #include "planner/model/cool_season.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <vector>
 
 namespace nightsow::planner {
 
@@ -46,6 +48,31 @@ GateOutlook gate_outlook(const BenchClimate& climate,
                      .holds;
   }
   return gate;
+}
+
+std::optional<double> usual_coldest_night_c(const climate::Outlook& outlook, bool fleece) {
+  constexpr double fleece_under_c = 2.0;
+  constexpr double fleece_k = 4.0;
+  std::vector<double> coldest;
+  for (int member = 0; member < outlook.members; ++member) {
+    std::optional<double> lowest_c;
+    for (const float night :
+         outlook.night_of(member).subspan(static_cast<std::size_t>(outlook.observed_days))) {
+      if (!std::isnan(night)) {
+        lowest_c =
+            std::min(lowest_c.value_or(static_cast<double>(night)), static_cast<double>(night));
+      }
+    }
+    if (lowest_c) {
+      coldest.push_back(*lowest_c + (fleece && *lowest_c < fleece_under_c ? fleece_k : 0.0));
+    }
+  }
+  if (coldest.empty()) {
+    return std::nullopt;
+  }
+  const auto middle = coldest.begin() + static_cast<std::ptrdiff_t>(coldest.size() / 2);
+  std::nth_element(coldest.begin(), middle, coldest.end());
+  return *middle;
 }
 
 MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_limit) {

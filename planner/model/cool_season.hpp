@@ -34,6 +34,12 @@ struct MildOutlook {
   bool day_limit_left_out = false; ///< too few maxima of late to tell; they are taken as mild
 };
 
+/// The middle, over the members, of the coldest night that is still to come in the season; nights
+/// under 2 °C count 4 K warmer under a fleece (common practice, no source). Empty when no night is
+/// to come.
+[[nodiscard]] std::optional<double> usual_coldest_night_c(const climate::Outlook& outlook,
+                                                          bool fleece);
+
 [[nodiscard]] MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_limit);
 
 } // namespace nightsow::planner

@@ -49,9 +49,15 @@ Stored stored_since(const Packet& packet, Date harvested, Date today) {
 void judge_ripeness(SeedState& state, const Stored& stored, double needed_c_d, Date today) {
   const double missing = needed_c_d - stored.ripening_c_d;
   state.ripe = missing <= 0.0;
-  const double a_day = stored.last_c - ripening_base_c;
-  if (!state.ripe && a_day > 0.0) {
-    state.ripe_on = today + Days{static_cast<int>(std::ceil(missing / a_day))};
+  const auto ripe_at = [&](double store_c) {
+    return today + Days{static_cast<int>(std::ceil(missing / (store_c - ripening_base_c)))};
+  };
+  if (state.ripe) {
+    return;
+  }
+  state.ripe_on_shelf = ripe_at(species_rules::room_c);
+  if (stored.last_c > ripening_base_c) {
+    state.ripe_on = ripe_at(stored.last_c);
   }
 }
 

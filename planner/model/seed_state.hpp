@@ -14,6 +14,9 @@ inline constexpr double fading_share = 0.6;
 /// The share of sound seed when freshly harvested: a Ki of 1.645 probits.
 inline constexpr double fresh_share_alive = 0.95;
 
+/// Under this share alive there is no hurry any more (common practice, no source).
+inline constexpr double nothing_left_share = 0.02;
+
 /// What has become of the seed in a packet by a day, from its age, its store and its rule. Shares
 /// are of seed that was 95 % sound when harvested.
 struct SeedState {
@@ -24,13 +27,15 @@ struct SeedState {
   double alive_next_year = fresh_share_alive;
   bool ripe = true;            ///< half of the seed has had the warm dry storage it needs
   std::optional<Date> ripe_on; ///< when it will have, kept as it is now; empty: never so
+  std::optional<Date>
+      ripe_on_shelf; ///< when it would, moved to a warm dry shelf today; empty: ripe
 
   [[nodiscard]] bool fading() const { return age_years && alive <= fading_share; }
 
-  /// Share of today's living seed that dies within the coming year, kept as it is now; 0 where none
-  /// lives any more.
+  /// Share of today's living seed that dies within the coming year, kept as it is now; 0 where so
+  /// little lives that nothing is left to lose.
   [[nodiscard]] double lost_by_waiting() const {
-    return alive > 0.0 ? 1.0 - alive_next_year / alive : 0.0;
+    return alive >= nothing_left_share ? 1.0 - alive_next_year / alive : 0.0;
   }
 };
 

@@ -86,7 +86,7 @@ std::string pots_text(const How& how) {
     text = counted_text(*how.pots, "pot");
   }
   if (how.seeds_per_pot) {
-    append(text, ", ", counted_text(*how.seeds_per_pot, "seed") + " in each");
+    append(text, ", ", "at most " + counted_text(*how.seeds_per_pot, "seed") + " in each");
   }
   return text;
 }
@@ -116,7 +116,7 @@ std::string look_text(const How& how) {
   };
   add(how.first_look_days, "first seedlings");
   add(how.main_look_days, "most of them");
-  add(how.last_look_days, "last look, then a dry rest,");
+  add(how.last_look_days, "where nothing came up, a dry rest");
   return text.empty() ? text : text + ", counted from first water";
 }
 

@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <string_view>
 
@@ -16,20 +17,27 @@ namespace nightsow::planner {
 namespace {
 
 /// A part of the screen, in the order in which a grower needs them.
-enum class Part { now, cool_nights, milder_days, unknown, hot_season };
+enum class Part { now, ripeness, cool_nights, milder_days, unknown, hot_season };
 
 struct PartHeading {
   Part part;
   std::string_view text;
 };
 
-constexpr std::array<PartHeading, 5> parts{{
+constexpr std::array<PartHeading, 6> parts{{
     {Part::now, "Now: sow, and give first water"},
+    {Part::ripeness, "Waiting for the seed to ripen"},
     {Part::cool_nights, "Waiting for cool nights"},
     {Part::milder_days, "Waiting for milder days"},
     {Part::unknown, "Unknown, until the readings say more"},
     {Part::hot_season, "In the hot season"},
 }};
+
+bool gives(const Sowing& sowing, ReasonCode code) {
+  return std::any_of(sowing.reasons.begin(), sowing.reasons.end(), [code](const Reason& reason) {
+    return reason.code == code;
+  });
+}
 
 Part part_of(const Sowing& sowing) {
   if (sowing.verdict == Verdict::water_now) {
@@ -40,6 +48,12 @@ Part part_of(const Sowing& sowing) {
   }
   if (sowing.start == "hot") {
     return Part::hot_season;
+  }
+  if (gives(sowing, ReasonCode::seed_not_ripe)) {
+    return Part::ripeness;
+  }
+  if (gives(sowing, ReasonCode::hot_days) || gives(sowing, ReasonCode::freezing_nights)) {
+    return Part::milder_days;
   }
   return sowing.gate && sowing.gate->binds ? Part::cool_nights : Part::milder_days;
 }

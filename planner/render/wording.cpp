@@ -9,13 +9,12 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 52> table{{
+constexpr std::array<Wording, 55> table{{
     // Nights.
     {Code::gate_binds,
-     "late seasons limit_c",
-     "Cool nights decide here: in {late} of {seasons} past seasons nights at or under {limit_c} "
-     "had "
-     "to be waited for."},
+     "late seasons limit_c day_limit_c",
+     "Cool nights decide here: in {late} of {seasons} past seasons nights at or under {limit_c}[ "
+     "with days no hotter than {day_limit_c}] had to be waited for."},
     {Code::gate_open,
      "cool of limit_c bench since",
      "Nights are cool enough on the {bench}[ since {since}]: {cool} of the last {of} at or under "
@@ -26,9 +25,9 @@ constexpr std::array<Wording, 52> table{{
      "{needed} "
      "are needed."},
     {Code::gate_does_not_bind,
-     "limit_c late seasons",
-     "Cool nights do not decide here: nights at or under {limit_c} had to be waited for in only "
-     "{late} of {seasons} past seasons."},
+     "limit_c late seasons day_limit_c",
+     "Cool nights do not decide here: nights at or under {limit_c}[ with days no hotter than "
+     "{day_limit_c}] had to be waited for in only {late} of {seasons} past seasons."},
     {Code::start_without_gate,
      "day_limit_c limb_begins",
      "Where nights do not decide, it starts once nights grow cooler, from {limb_begins}[, and the "
@@ -63,6 +62,17 @@ constexpr std::array<Wording, 52> table{{
      "mean_c",
      "Nights freeze now, {mean_c} on average over a week: wet seed waits for milder ones, or for a "
      "frost-free place."},
+    {Code::frost_ahead,
+     "coldest_c limit_c bench",
+     "Cold ahead: in most seasons the coldest night to come on the {bench} has {coldest_c} or "
+     "less, "
+     "and young seedlings stand {limit_c}. Have cover or a frost-free place ready."},
+    {Code::frost_on_bench,
+     "coldest_c bench kinds",
+     "Cold ahead on the {bench}: {coldest_c} or less in most seasons, which young seedlings of "
+     "some "
+     "packets here do not stand ({kinds} of them; --why says which). Have cover or a frost-free "
+     "place ready."},
     {Code::relapse_likely,
      "share",
      "Cool nights may not last: in {share} of the seasons that are possible now they turn warm "
@@ -135,7 +145,8 @@ constexpr std::array<Wording, 52> table{{
      "for {limit_c} or more."},
     {Code::mat_needed,
      "night_c limit_c",
-     "Nights of about {night_c} are too cool: it asks for {limit_c} or more, and no mat warms it."},
+     "Nights of about {night_c} are too cool: it asks for {limit_c} or more, and no mat warms it. "
+     "Put one under it, or expect fewer seedlings, and later."},
     {Code::mat_still_cool,
      "mat_night_c limit_c",
      "Even on the mat nights reach only {mat_night_c}, and it asks for {limit_c} or more."},
@@ -175,9 +186,11 @@ constexpr std::array<Wording, 52> table{{
      "Harvest not written down: taken to lie between {first} and {last}, from the day it was "
      "received."},
     {Code::seed_not_ripe,
-     "ripe_on",
+     "ripe_on on_shelf",
      "Not ripe yet: warm and dry storage ripens it[; kept as it is, half of it is ripe by about "
-     "{ripe_on}]."},
+     "{ripe_on}][; as it is kept it never ripens, on a warm dry shelf from today half of it does "
+     "by "
+     "about {on_shelf}]."},
     {Code::fleshy_at_once,
      "",
      "Fleshy seed cannot wait: sow it at once, as cool as can be but free of frost."},
@@ -188,6 +201,10 @@ constexpr std::array<Wording, 52> table{{
     {Code::window_passed,
      "no_later_than",
      "This season's time for its first water has passed: no later than {no_later_than}."},
+    {Code::last_chance,
+     "no_later_than",
+     "Last chance this season: no free day comes before {no_later_than}, so sow it today or put it "
+     "off."},
     {Code::ripe_too_late,
      "ripe_on no_later_than",
      "It ripens too late for this season: half of it by about {ripe_on}, and first water is due no "
@@ -195,7 +212,7 @@ constexpr std::array<Wording, 52> table{{
     {Code::next_window, "when", "Its next time for first water begins about {when}."},
     {Code::season_over,
      "season next",
-     "Every window of season {season} has passed: this looks ahead at season {next}."},
+     "Every window asked about in season {season} has passed: this looks ahead at season {next}."},
     {Code::no_packets,
      "",
      "No packets are listed: write the seed in hand into packets.csv, a line for each."},

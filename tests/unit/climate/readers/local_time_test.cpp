@@ -3,7 +3,7 @@
 #include <date/date.h>
 #include <gtest/gtest.h>
 
-#include <sstream>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,11 +12,10 @@ namespace nightsow::climate {
 namespace {
 
 date::local_seconds local(std::string_view text) {
-  std::istringstream in{std::string(text)};
-  date::local_seconds time{};
-  in >> date::parse("%F %R", time);
-  EXPECT_TRUE(in) << text;
-  return time;
+  const std::optional<Date> day = parse_iso_date(text.substr(0, 10));
+  EXPECT_TRUE(day) << text;
+  return day.value() + std::chrono::hours{std::stoi(std::string(text.substr(11, 2)))} +
+         std::chrono::minutes{std::stoi(std::string(text.substr(14, 2)))};
 }
 
 std::string utc(date::sys_seconds instant) {

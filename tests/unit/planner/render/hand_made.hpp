@@ -30,7 +30,7 @@ inline Spread spread(std::string_view p10,
 
 /// A value of the kind that goes by this name in a sentence.
 inline ReasonValue sample_value(std::string_view name) {
-  constexpr std::array<std::string_view, 15> dates{"since",
+  constexpr std::array<std::string_view, 16> dates{"since",
                                                    "from",
                                                    "to",
                                                    "limb_begins",
@@ -42,6 +42,7 @@ inline ReasonValue sample_value(std::string_view name) {
                                                    "rest",
                                                    "first",
                                                    "ripe_on",
+                                                   "on_shelf",
                                                    "hottest",
                                                    "no_later_than",
                                                    "when"};

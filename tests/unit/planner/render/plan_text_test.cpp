@@ -65,7 +65,7 @@ TEST(PlanText, WhyTellsAllReasonsRisksAndHowToSow) {
   EXPECT_TRUE(holds(text, "risk: Cool nights may not last"));
   EXPECT_TRUE(holds(text, "water when: 10 of 14 nights lie at or under 13 °C on the cold frame"));
   EXPECT_TRUE(holds(text, "keep: warm and dry first, then cool, until 12 Apr"));
-  EXPECT_TRUE(holds(text, "sow: 5 pots, 8 seeds in each; cover: as thick as the seed"));
+  EXPECT_TRUE(holds(text, "sow: 5 pots, at most 8 seeds in each; cover: as thick as the seed"));
   EXPECT_TRUE(holds(text, "look: first seedlings after 14 days"));
 }
 
