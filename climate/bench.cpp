@@ -261,7 +261,7 @@ BenchAir to_bench(const DailySeries& station, const BenchFacts& facts, const Dai
                       facts.name,
                       {night == BenchSource::written_offset ? *facts.night_offset : from_height,
                        day == BenchSource::written_offset ? *facts.day_offset : from_height,
-                       std::min(night, day)});
+                       night});
   } else {
     result.bench = facts.name;
     result.air = reckoned(station, by, night, day);

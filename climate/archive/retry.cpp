@@ -35,7 +35,8 @@ std::optional<std::chrono::seconds> read_retry_after(std::string_view value,
   if (!date::from_stream(stream, "%a, %d %b %Y %H:%M:%S GMT", instant)) {
     return std::nullopt;
   }
-  const auto wait = std::chrono::ceil<std::chrono::seconds>(instant - now);
+  // In seconds: a date of the far future overflows a difference in nanoseconds.
+  const auto wait = instant - std::chrono::floor<std::chrono::seconds>(now);
   return std::max(wait, std::chrono::seconds{0});
 }
 

@@ -85,7 +85,9 @@ void take_row(const LoggerLayout& layout, Course& course, const CsvReader& rows,
     return;
   }
   report_undated(course);
-  course.station.meet(field_at(fields, layout.header.station));
+  if (!course.station.meet(field_at(fields, layout.header.station))) {
+    return;
+  }
   if (!row.value) {
     ++course.readings.rows_faulty;
     report_fault(course.readings,
@@ -274,6 +276,7 @@ std::vector<std::string> recognise_logger(const Opening& opening, const ReadingC
 Readings read_logger(const Opening& opening, std::string_view name, const ReadingChoices& choices) {
   Course course;
   course.readings.file = name;
+  course.station = OneStation{choices.station};
   LoggerLayout layout;
   layout.header = *find_logger_header(opening, choices.column);
   layout.channel = choose_channel(layout.header, choices.column, name);

@@ -48,12 +48,13 @@ std::optional<ClockStamp> stamp_of(const LoggerHeader& header, Fields fields) {
 }
 
 std::optional<TemperatureUnit> unit_named(std::string_view word) {
-  const std::string_view unit = trimmed(word);
-  if (unit.ends_with('C') || unit.ends_with('c')) {
-    return TemperatureUnit::celsius;
-  }
-  if (unit.ends_with('F') || unit.ends_with('f')) {
-    return TemperatureUnit::fahrenheit;
+  for (const std::string& unit : words_of(word)) {
+    if (unit == "c" || unit == "celsius" || unit == "centigrade" || unit == "degc") {
+      return TemperatureUnit::celsius;
+    }
+    if (unit == "f" || unit == "fahrenheit" || unit == "degf") {
+      return TemperatureUnit::fahrenheit;
+    }
   }
   return std::nullopt;
 }

@@ -90,7 +90,15 @@ TemperatureUnit unit_of(const Block& block, const std::string& key) {
 
 const Json& array_of(const LocatedJson& file, const Block& block, const std::string& key) {
   const Json& array = member(block.values(), key);
-  const std::size_t times = member(block.values(), "time").size();
+  const Json& time = member(block.values(), "time");
+  if (!time.is_array() || !array.is_array()) {
+    refuse_json(file,
+                block.at(time.is_array() ? key : "time"),
+                "\"" + printable(time.is_array() ? key : "time") + "\" is no list",
+                "a list of values",
+                "download it again");
+  }
+  const std::size_t times = time.size();
   if (array.size() != times) {
     refuse_json(file,
                 block.at(key),
@@ -129,8 +137,11 @@ float value_at(const LocatedJson& file,
 }
 
 seconds offset_of(const Json& place) {
+  // No zone lies further from UTC than 14 hours; anything else is no offset.
+  constexpr double most_seconds = 14.0 * 3600.0;
   const Json& offset = member(place, "utc_offset_seconds");
-  return seconds{offset.is_number() ? offset.get<std::int64_t>() : 0};
+  const double found = offset.is_number() ? offset.get<double>() : 0.0;
+  return seconds{std::abs(found) <= most_seconds ? static_cast<std::int64_t>(found) : 0};
 }
 
 // Of a text the clock as it stands there; seconds since 1970 are moved to the place's clock (the

@@ -95,15 +95,26 @@ void set_latest_day(const LineInput& input,
   }
 }
 
-Reason not_ripe_reason(const SeedState& seed) {
-  return {ReasonCode::seed_not_ripe,
-          {seed.ripe_on ? NamedValue{"ripe_on", *seed.ripe_on}
-                        : NamedValue{"on_shelf", *seed.ripe_on_shelf}}};
-}
-
 // When half of it is ripe, once the grower does what the reason asks.
 Date ripe_by(const SeedState& seed) {
-  return seed.ripe_on.value_or(*seed.ripe_on_shelf);
+  return seed.ripe_on ? std::min(*seed.ripe_on, *seed.ripe_on_shelf) : *seed.ripe_on_shelf;
+}
+
+Reason not_ripe_reason(const SeedState& seed) {
+  Reason reason{ReasonCode::seed_not_ripe, {}};
+  if (seed.ripe_on) {
+    reason.values.push_back({"ripe_on", *seed.ripe_on});
+  }
+  if (!seed.ripe_on || *seed.ripe_on_shelf < *seed.ripe_on) {
+    reason.values.push_back({"on_shelf", *seed.ripe_on_shelf});
+  }
+  return reason;
+}
+
+// The last day worth waiting for: where the season is too short from its first day on, none of its
+// second half.
+Date last_useful_day(const LineTiming& timing, const climate::Season& season) {
+  return timing.water.no_later_than.value_or(season.coldest - Days{1});
 }
 
 // Half of the seed must be ripe before it is wetted, for wet seed ripens no further.
@@ -117,25 +128,27 @@ void wait_until_ripe(const LineInput& input, LineTiming& timing) {
 }
 
 // Seed that has to wait for ripeness may miss the season by it.
-void miss_season_if_ripe_too_late(const LineInput& input, LineTiming& timing) {
-  const std::optional<Date>& latest = timing.water.no_later_than;
-  if (!timing.missed && !input.seed.ripe && latest && ripe_by(input.seed) > *latest) {
+void miss_season_if_ripe_too_late(const LineInput& input,
+                                  const climate::Season& season,
+                                  LineTiming& timing) {
+  const Date latest = last_useful_day(timing, season);
+  if (!timing.missed && !input.seed.ripe && ripe_by(input.seed) > latest) {
     timing.missed = Reason{ReasonCode::ripe_too_late,
-                           {{"ripe_on", ripe_by(input.seed)}, {"no_later_than", *latest}}};
+                           {{"ripe_on", ripe_by(input.seed)}, {"no_later_than", latest}}};
   }
 }
 
 // Under a gate that binds: seed that will not be ripe by the time nights hold is waited for, too,
 // as long as the season allows; after that it is sown all the same, as unripe as it is.
 void wait_until_ripe_in_season(const LineInput& input,
-                               const std::optional<Date>& latest,
+                               const climate::Season& season,
                                LineTiming& timing) {
   const std::optional<Date>& expected = timing.water.expected.p50;
   const bool in_time = input.seed.ripe_on && expected && *input.seed.ripe_on <= *expected;
   if (input.seed.ripe || in_time) {
     return;
   }
-  if (!latest || ripe_by(input.seed) <= *latest) {
+  if (ripe_by(input.seed) <= last_useful_day(timing, season)) {
     wait_until_ripe(input, timing);
   } else {
     timing.risks.push_back(not_ripe_reason(input.seed));
@@ -244,10 +257,10 @@ LineTiming cool_timing(const LineInput& input,
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
   if (gate.binding.binds) {
-    wait_until_ripe_in_season(input, timing.water.no_later_than, timing);
+    wait_until_ripe_in_season(input, *season, timing);
     keep_from(*timing.water.not_before, timing.water.expected);
   } else {
-    miss_season_if_ripe_too_late(input, timing);
+    miss_season_if_ripe_too_late(input, *season, timing);
   }
   return timing;
 }
@@ -277,7 +290,7 @@ LineTiming mild_timing(const LineInput& input,
   expect_no_date_while_held_up(timing);
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
-  miss_season_if_ripe_too_late(input, timing);
+  miss_season_if_ripe_too_late(input, *season, timing);
   return timing;
 }
 

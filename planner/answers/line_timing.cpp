@@ -16,7 +16,8 @@ LineTiming at_once_timing(const LineInput& input, BenchSeasons& seasons) {
   timing.water.not_before = today;
   timing.water.expected = {today, today, today, 0.0};
   timing.reasons.push_back({ReasonCode::fleshy_at_once, {}});
-  if (const std::optional<Reason> freezing = freezing_reason(seasons.climate(input.bench))) {
+  const std::optional<Reason> freezing = freezing_reason(seasons.climate(input.bench));
+  if (freezing && !input.guard.stale) {
     timing.reasons.insert(timing.reasons.begin(), *freezing);
   }
   return timing;

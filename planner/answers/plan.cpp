@@ -97,9 +97,8 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   const StationClimate& station = seasons.station();
   const ReadingsGuard guard = readings_guard(garden);
   std::optional<climate::Season> season = chosen_season(station, garden.today, request.season);
-  const int usable = usable_seasons(station, season);
   if (season) {
-    require_past_season(garden, *season, usable);
+    require_past_season(garden, *season, usable_seasons(station, season));
   }
   Lines lines = lines_of(garden, request, guard, seasons, season);
   const bool over = season && season->next_planning_begins <= garden.today;
@@ -107,19 +106,22 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   PlanAnswer answer;
   answer.garden = garden_head(garden.garden);
   answer.today = garden.today;
-  answer.readings = readings_head(garden, usable);
-  answer.warnings = warnings_of(garden, station, guard, usable);
-  if (garden.packets.empty()) {
-    answer.warnings.push_back({ReasonCode::no_packets, {}});
-  }
+  std::vector<Reason> over_warnings;
   if (over || (season && lines.sowings.empty() && lines.passed > 0)) {
     const climate::Season next =
         climate::season_after(*station.turning.phases, *season, garden.today);
-    answer.warnings.push_back(
+    over_warnings.push_back(
         {ReasonCode::season_over, {{"season", season->name}, {"next", next.name}}});
     answer.preview = true;
     season = next;
     lines = lines_of(garden, request, guard, seasons, season);
+  }
+  const int seasons_behind = usable_seasons(station, season);
+  answer.readings = readings_head(garden, seasons_behind);
+  answer.warnings = warnings_of(garden, station, guard, seasons_behind);
+  answer.warnings.insert(answer.warnings.end(), over_warnings.begin(), over_warnings.end());
+  if (garden.packets.empty()) {
+    answer.warnings.push_back({ReasonCode::no_packets, {}});
   }
   answer.season = season ? season->name : year_of(garden.today);
   if (season) {

@@ -4,6 +4,7 @@
 #include "planner/answers/line_timing.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/seed_place.hpp"
 #include "planner/model/seed_state.hpp"
 #include "planner/model/sowing_days.hpp"
 
@@ -21,6 +22,7 @@ using species_rules::word_of;
 constexpr double keeps_half_life_years = 5.0;
 // From this share on deferral is worth a warning: keep the pot for another cooling limb.
 constexpr double deferral_worth_saying = 0.15;
+constexpr int most_seasons_ahead = 4;
 // The rule's share of fresh seed that comes up, where a rule made by hand gives none.
 constexpr double usual_germination_share = 0.5;
 
@@ -148,8 +150,8 @@ std::string keep_now(const species_rules::Rule& rule, const SeedState& seed) {
   return rule.seed.store ? std::string(word_of(rule.seed.store->value)) : "";
 }
 
-// A day the grower has free, within the window: where the last free day has gone, today, and that
-// is said.
+// A day the grower has free, within the window. Where none is left that is said, and it is today
+// for what is due now, unless the grower is away.
 std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
   const Date today = input.garden.today;
   const std::optional<Date> water =
@@ -159,12 +161,14 @@ std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
   }
   const std::optional<Date> free = sowing_day_for(input.garden.garden, today, *water);
   const std::optional<Date>& latest = timing.water.no_later_than;
-  if (timing.verdict == Verdict::water_now && latest && (!free || *free > *latest)) {
-    timing.reasons.insert(timing.reasons.begin(),
-                          {ReasonCode::last_chance, {{"no_later_than", *latest}}});
-    return today;
+  if (!latest || (free && *free <= *latest)) {
+    return free;
   }
-  return free;
+  timing.reasons.insert(timing.reasons.begin(),
+                        {ReasonCode::last_chance, {{"no_later_than", *latest}}});
+  const bool could_today =
+      timing.verdict == Verdict::water_now && !is_away(input.garden.garden, today);
+  return could_today ? std::optional{today} : std::nullopt;
 }
 
 Sowing sowing_of(const LineInput& input, LineTiming timing) {
@@ -211,11 +215,12 @@ void add_frost_risk(const LineInput& input,
                     LineTiming& timing) {
   const std::optional<species_rules::Estimate>& stands = input.rule.rule.seedling.seedling_frost_c;
   const Bench& bench = bench_named(input.garden.garden, input.bench);
-  if (!stands || bench.frost_care == "in") {
+  const climate::FrostCare care = frost_care_of(bench);
+  if (!stands || care == climate::FrostCare::in) {
     return;
   }
   const std::optional<double> coldest_c = usual_coldest_night_c(
-      seasons.season(input.bench, season).outlook, bench.frost_care == "fleece");
+      seasons.season(input.bench, season).outlook, care == climate::FrostCare::fleece);
   if (coldest_c && *coldest_c < stands->value) {
     timing.risks.push_back({ReasonCode::frost_ahead,
                             {{"coldest_c", Celsius{rounded_tenth(*coldest_c)}},
@@ -230,7 +235,13 @@ NotNow next_season_line(const LineInput& input,
                         const climate::Season& season,
                         const LineTiming& passed) {
   const climate::Phases& phases = *seasons.station().turning.phases;
-  LineTiming timing = line_timing(input, seasons, season_after(phases, season, input.garden.today));
+  climate::Season next = season_after(phases, season, input.garden.today);
+  LineTiming timing = line_timing(input, seasons, next);
+  // Seed that ripens slowly may miss that one, too.
+  for (int tries = 0; timing.missed && tries < most_seasons_ahead; ++tries) {
+    next = season_after(phases, next, input.garden.today);
+    timing = line_timing(input, seasons, next);
+  }
   std::vector<Reason> reasons{*passed.missed};
   if (timing.water.expected.p50) {
     reasons.push_back({ReasonCode::next_window, {{"when", *timing.water.expected.p50}}});

@@ -60,7 +60,7 @@ enum class ReasonCode {
   seed_alive,       ///< alive, age_years
   seed_age_unknown, ///< no value
   harvest_guessed,  ///< first, last
-  seed_not_ripe,    ///< ripe_on, or on_shelf where it never ripens as it is kept
+  seed_not_ripe,    ///< ripe_on (as it is kept), on_shelf (moved); either may be left out
   fleshy_at_once,   ///< no value
   defers,           ///< share
   // The season.

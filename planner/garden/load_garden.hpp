@@ -65,11 +65,11 @@ struct LoadedGarden {
 };
 
 /// Reads garden.json, packets.csv (may be absent: then no packets, and a note) and the readings.
-/// Loggers of a bench and forecasts are read and held, but no date is made from them yet, which is
-/// said; one that cannot be read is a warning. Of faulty rows the first five of a file are in
-/// `problems`, the rest is one note. Throws UsageError when the folder holds no garden.json,
-/// InputError on bad content, when a file that garden.json names is not there, and when the garden
-/// has no night of its station (saying what is needed).
+/// Loggers decide the air of their bench; forecasts are held, but no date is made from them yet,
+/// which is said. One of either that cannot be read is a warning. Of faulty rows the first five of
+/// a file are in `problems`, the rest is one note. Throws UsageError when the folder holds no
+/// garden.json, InputError on bad content, when a file that garden.json names is not there, and
+/// when the garden has no night of its station (saying what is needed).
 [[nodiscard]] GardenFolder load_garden(const std::filesystem::path& folder);
 
 /// The garden as it was known on a day: readings after it are cut off before they are screened, so

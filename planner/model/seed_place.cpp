@@ -4,16 +4,12 @@
 
 namespace nightsow::planner {
 
-namespace {
-
 climate::FrostCare frost_care_of(const Bench& bench) {
   if (bench.frost_care == "none") {
     return climate::FrostCare::none;
   }
   return bench.frost_care == "in" ? climate::FrostCare::in : climate::FrostCare::fleece;
 }
-
-} // namespace
 
 climate::SeedPlace seed_place(const Garden& garden, const Bench& bench) {
   const climate::Shelter& shelter = climate::shelter_named(bench.shelter);

@@ -10,4 +10,7 @@ namespace nightsow::planner {
 /// stand on it, and when it is on, is decided a sowing.
 [[nodiscard]] climate::SeedPlace seed_place(const Garden& garden, const Bench& bench);
 
+/// What is done about frost on a bench; a garden that does not say lays fleece.
+[[nodiscard]] climate::FrostCare frost_care_of(const Bench& bench);
+
 } // namespace nightsow::planner

@@ -11,6 +11,7 @@ namespace nightsow::planner {
 namespace {
 
 constexpr double days_a_year = 365.25;
+constexpr double longest_ripening_days = 3650.0;
 constexpr double ripening_base_c = 5.0; // no after-ripening at or under this
 // A family always gives a half-life; this stands for a rule made by hand without one.
 constexpr double usual_half_life_years = 3.0;
@@ -49,15 +50,16 @@ Stored stored_since(const Packet& packet, Date harvested, Date today) {
 void judge_ripeness(SeedState& state, const Stored& stored, double needed_c_d, Date today) {
   const double missing = needed_c_d - stored.ripening_c_d;
   state.ripe = missing <= 0.0;
-  const auto ripe_at = [&](double store_c) {
-    return today + Days{static_cast<int>(std::ceil(missing / (store_c - ripening_base_c)))};
-  };
   if (state.ripe) {
     return;
   }
-  state.ripe_on_shelf = ripe_at(species_rules::room_c);
-  if (stored.last_c > ripening_base_c) {
-    state.ripe_on = ripe_at(stored.last_c);
+  const auto days_at = [&](double store_c) {
+    return std::ceil(missing / (store_c - ripening_base_c));
+  };
+  state.ripe_on_shelf = today + Days{static_cast<int>(days_at(species_rules::room_c))};
+  // In a store hardly warmer than the base it takes longer than any seed lives: as good as never.
+  if (stored.last_c > ripening_base_c && days_at(stored.last_c) <= longest_ripening_days) {
+    state.ripe_on = today + Days{static_cast<int>(days_at(stored.last_c))};
   }
 }
 

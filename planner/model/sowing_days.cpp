@@ -14,11 +14,14 @@ constexpr int searched_days = 366;
 
 } // namespace
 
+bool is_away(const Garden& garden, Date day) {
+  return std::any_of(garden.away.begin(), garden.away.end(), [&](const AwayPeriod& period) {
+    return period.from <= day && day <= period.to;
+  });
+}
+
 bool is_sowing_day(const Garden& garden, Date day) {
-  const bool away =
-      std::any_of(garden.away.begin(), garden.away.end(), [&](const AwayPeriod& period) {
-        return period.from <= day && day <= period.to;
-      });
+  const bool away = is_away(garden, day);
   if (away || garden.sowing_days.empty()) {
     return !away;
   }

@@ -7,6 +7,9 @@
 
 namespace nightsow::planner {
 
+/// Whether the day lies in one of the periods in which the grower is away.
+[[nodiscard]] bool is_away(const Garden& garden, Date day);
+
 /// Whether the grower sows on that day: one of the garden's weekdays (any, when it names none) and
 /// not away.
 [[nodiscard]] bool is_sowing_day(const Garden& garden, Date day);

@@ -60,8 +60,9 @@ constexpr std::array<Wording, 55> table{{
      "{day_limit_c}."},
     {Code::freezing_nights,
      "mean_c",
-     "Nights freeze now, {mean_c} on average over a week: wet seed waits for milder ones, or for a "
-     "frost-free place."},
+     "Nights freeze now, {mean_c} on average over a week: give wet seed a frost-free place, or "
+     "wait "
+     "for milder nights."},
     {Code::frost_ahead,
      "coldest_c limit_c bench",
      "Cold ahead: in most seasons the coldest night to come on the {bench} has {coldest_c} or "
@@ -188,9 +189,7 @@ constexpr std::array<Wording, 55> table{{
     {Code::seed_not_ripe,
      "ripe_on on_shelf",
      "Not ripe yet: warm and dry storage ripens it[; kept as it is, half of it is ripe by about "
-     "{ripe_on}][; as it is kept it never ripens, on a warm dry shelf from today half of it does "
-     "by "
-     "about {on_shelf}]."},
+     "{ripe_on}][; on a warm dry shelf from today, half of it is by about {on_shelf}]."},
     {Code::fleshy_at_once,
      "",
      "Fleshy seed cannot wait: sow it at once, as cool as can be but free of frost."},
@@ -203,8 +202,9 @@ constexpr std::array<Wording, 55> table{{
      "This season's time for its first water has passed: no later than {no_later_than}."},
     {Code::last_chance,
      "no_later_than",
-     "Last chance this season: no free day comes before {no_later_than}, so sow it today or put it "
-     "off."},
+     "No free day comes before {no_later_than}, its last one for first water this season: make "
+     "one, "
+     "or put it off."},
     {Code::ripe_too_late,
      "ripe_on no_later_than",
      "It ripens too late for this season: half of it by about {ripe_on}, and first water is due no "

@@ -23,6 +23,10 @@ TEST(Retry, AnInstantThatHasPassedIsNoWait) {
   EXPECT_EQ(read_retry_after("Sun, 01 Mar 2026 05:59:59 GMT", now), seconds{0});
 }
 
+TEST(Retry, AnInstantOfTheFarFutureIsALongWait) {
+  EXPECT_GT(read_retry_after("Fri, 31 Dec 9999 23:59:59 GMT", now), std::chrono::hours{24 * 365});
+}
+
 TEST(Retry, WhatIsNeitherAsksForNothing) {
   for (const char* text : {"", "soon", "-5", "12 parsecs", "2026-03-01", "99999999999999999999"}) {
     EXPECT_EQ(read_retry_after(text, now), std::nullopt) << text;

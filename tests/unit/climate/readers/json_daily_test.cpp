@@ -32,6 +32,13 @@ std::string refusal_for(std::string_view text, const ReadingChoices& choices = {
   return "";
 }
 
+TEST(OpenMeteoJson, TimesThatAreNoListAreRefused) {
+  for (const char* text : {R"({"daily": {"time": {"a": 1}, "temperature_2m_min": [1.0]}})",
+                           R"({"daily": {"time": "2024-01-01", "temperature_2m_min": [1.0]}})"}) {
+    EXPECT_NE(refusal_for(text).find("is no list"), std::string::npos) << text;
+  }
+}
+
 TEST(OpenMeteoJson, DaysAreReadAndNullIsMissing) {
   const Readings readings = read(daily);
   EXPECT_EQ(rows_of(readings), "2024-03-30 5.1/18.5; 2024-04-01 -/17");

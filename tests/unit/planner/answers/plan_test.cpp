@@ -192,6 +192,37 @@ TEST_P(PlanOnBothHalves, WaitsForRipeSeedWhereNightsDoNotDecide) {
   EXPECT_EQ(line.first_water.expected.p50, answer.today + Days{70});
 }
 
+TEST_P(PlanOnBothHalves, NeverWaitsLongerForSeedThatIsKeptWarmer) {
+  std::optional<Date> colder;
+  for (const char* store : {"fridge 3C", "fridge 5.1C", "fridge 8C", "shelf 15C", "shelf 25C"}) {
+    const PlanAnswer answer = plan_of(
+        40, {std::string("Drimia maritima, 20 seeds, harvested 30 days ago, stored ") + store});
+    const Date first = *sowing_of(answer, "Drimia maritima").first_water.not_before;
+    EXPECT_TRUE(!colder || first <= *colder) << store;
+    colder = first;
+  }
+}
+
+TEST_P(PlanOnBothHalves, WarnsOfColdThatSeedlingsDoNotStand) {
+  InventedGarden garden = invented(60, {"Tylecodon paniculatus, 20 seeds, harvested 300 days ago"});
+  garden.benches = {support::bench_with("open bench", -9.0, -9.0)};
+  garden.benches.front().frost_care = "none";
+  const PlanAnswer cold = plan(garden_of(garden), {});
+  EXPECT_TRUE(gives(sowing_of(cold, "Tylecodon paniculatus").risks, ReasonCode::frost_ahead));
+  EXPECT_TRUE(gives(cold.warnings, ReasonCode::frost_on_bench));
+  garden.benches.front().frost_care = "in";
+  EXPECT_FALSE(gives(plan(garden_of(garden), {}).warnings, ReasonCode::frost_on_bench));
+}
+
+TEST_P(PlanOnBothHalves, NamesNoSowingDayWhileTheGrowerIsAwayForTheWholeWindow) {
+  InventedGarden garden = invented(60, {bulbine});
+  const Date today = support::today_of(garden);
+  garden.away = {{today, today + Days{300}}};
+  const Sowing line = sowing_of(plan(garden_of(garden), {}), "Bulbine annua");
+  EXPECT_FALSE(line.sow_on);
+  EXPECT_TRUE(gives(line.reasons, ReasonCode::last_chance));
+}
+
 TEST_P(PlanOnBothHalves, NeverComesToCoolNightsInTheTropicsAndSaysWhatCouldHelp) {
   const PlanAnswer answer = plan_in(invented(60, {bulbine}), support::tropics());
   const NotNow line = not_now_of(answer, "Bulbine annua");
