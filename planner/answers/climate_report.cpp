@@ -75,7 +75,7 @@ std::vector<FindingLine> finding_lines(std::vector<Finding> findings, bool all) 
   const auto key = [](const Finding& finding) {
     return std::tuple{finding.verdict == climate::Verdict::used,
                       finding.kind,
-                      Date::max() - finding.date,
+                      Date{} - finding.date,
                       finding.file,
                       finding.line};
   };
