@@ -177,10 +177,7 @@ void set_holes(const climate::DailySeries& series, ClimateAnswer& answer) {
 PhasesLine phases_line(const climate::Phases& phases, const climate::Season& season) {
   PhasesLine line;
   line.planning_begins = season.planning_begins;
-  const Date begins = in_year(phases.hot_season_begins, year_of(season.hottest));
-  line.hot_season_begins = begins <= season.hottest
-                               ? begins
-                               : in_year(phases.hot_season_begins, year_of(season.hottest) - 1);
+  line.hot_season_begins = climate::last_on_or_before(season.hottest, phases.hot_season_begins);
   line.hottest_night = season.hottest;
   line.hot_season_ends = season.limb_begins - Days{1};
   line.cooling_limb_begins = season.limb_begins;

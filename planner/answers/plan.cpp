@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <string>
 #include <tuple>
 #include <utility>
@@ -106,12 +107,11 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   PlanAnswer answer;
   answer.garden = garden_head(garden.garden);
   answer.today = garden.today;
-  std::vector<Reason> over_warnings;
+  std::optional<Reason> season_over;
   if (over || (season && lines.sowings.empty() && lines.passed > 0)) {
     const climate::Season next =
         climate::season_after(*station.turning.phases, *season, garden.today);
-    over_warnings.push_back(
-        {ReasonCode::season_over, {{"season", season->name}, {"next", next.name}}});
+    season_over = Reason{ReasonCode::season_over, {{"season", season->name}, {"next", next.name}}};
     answer.preview = true;
     season = next;
     lines = lines_of(garden, request, guard, seasons, season);
@@ -119,7 +119,9 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   const int seasons_behind = usable_seasons(station, season);
   answer.readings = readings_head(garden, seasons_behind);
   answer.warnings = warnings_of(garden, station, guard, seasons_behind);
-  answer.warnings.insert(answer.warnings.end(), over_warnings.begin(), over_warnings.end());
+  if (season_over) {
+    answer.warnings.push_back(*season_over);
+  }
   if (garden.packets.empty()) {
     answer.warnings.push_back({ReasonCode::no_packets, {}});
   }
