@@ -37,6 +37,17 @@ struct FindingLine {
   int days = 1; ///< that it covers; `date` is the last of them
 };
 
+/// What the logger of one bench recorded, and what is in doubt about it.
+struct LoggerRecord {
+  std::string bench;
+  std::optional<Date> from;
+  std::optional<Date> to;
+  int nights = 0; ///< that are there and used
+  std::vector<FindingCount> counts;
+  std::vector<FindingLine> findings; ///< the ten worst, or all
+  std::vector<SuspicionLine> suspicions;
+};
+
 /// Plain means of what was read, and the fitted year beside them.
 struct MonthLine {
   int month = 0; ///< 1 = January
@@ -120,6 +131,7 @@ struct ClimateAnswer {
   std::vector<KelvinLine> kelvin; ///< empty without phases, or where no kind waits for nights
   std::vector<FindingCount> counts;
   std::vector<FindingLine> findings; ///< the ten worst, or all
+  std::vector<LoggerRecord> loggers; ///< by the bench's name
   RecordDetail record;
   UsualDetail usual;
   std::vector<Reason> warnings;

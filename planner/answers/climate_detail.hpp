@@ -6,11 +6,15 @@
 #include "planner/model/bench_climate.hpp"
 
 #include <optional>
+#include <vector>
 
 namespace nightsow::planner {
 
 /// What the record lacks, and what is odd about it as a whole.
 [[nodiscard]] RecordDetail record_detail(const LoadedGarden& garden);
+
+[[nodiscard]] std::vector<SuspicionLine> suspicion_lines(
+    const std::vector<climate::Suspicion>& suspicions);
 
 /// What is usual here: spread, shape, frost and trends. `season` gives frost its dates; without one
 /// they are those of the year of today. Gates are those of the kinds in hand, else nights at or

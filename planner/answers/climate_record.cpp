@@ -86,11 +86,18 @@ CompletenessLine completeness_line(std::string element,
 
 } // namespace
 
+std::vector<SuspicionLine> suspicion_lines(const std::vector<climate::Suspicion>& suspicions) {
+  std::vector<SuspicionLine> lines;
+  lines.reserve(suspicions.size());
+  for (const climate::Suspicion& suspicion : suspicions) {
+    lines.push_back({kind_name(suspicion.kind), rounded_share(suspicion.share)});
+  }
+  return lines;
+}
+
 RecordDetail record_detail(const LoadedGarden& garden) {
   RecordDetail detail;
-  for (const climate::Suspicion& suspicion : garden.suspicions) {
-    detail.suspicions.push_back({kind_name(suspicion.kind), rounded_share(suspicion.share)});
-  }
+  detail.suspicions = suspicion_lines(garden.suspicions);
   const climate::DailySeries& station = garden.station;
   detail.completeness.push_back(completeness_line("nights", station.first(), station.night_c()));
   detail.completeness.push_back(completeness_line("days", station.first(), station.day_c()));

@@ -103,6 +103,29 @@ std::vector<FindingLine> finding_lines(std::vector<Finding> findings, bool all) 
   return lines;
 }
 
+std::vector<LoggerRecord> logger_records(const LoadedGarden& garden, bool all) {
+  std::vector<LoggerRecord> records;
+  for (const auto& [bench, logger] : garden.bench_loggers) {
+    LoggerRecord record;
+    record.bench = bench;
+    const std::span<const float> nights = logger.night_c();
+    record.nights = static_cast<int>(std::count_if(
+        nights.begin(), nights.end(), [](float night_c) { return !std::isnan(night_c); }));
+    if (!logger.empty()) {
+      record.from = logger.first();
+      record.to = logger.last();
+    }
+    if (const auto doubts = garden.logger_doubts.find(bench);
+        doubts != garden.logger_doubts.end()) {
+      record.counts = counts_of(doubts->second.findings);
+      record.findings = finding_lines(doubts->second.findings, all);
+      record.suspicions = suspicion_lines(doubts->second.suspicions);
+    }
+    records.push_back(std::move(record));
+  }
+  return records;
+}
+
 struct MonthSums {
   double sum = 0.0;
   int count = 0;
@@ -230,6 +253,7 @@ ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& r
   }
   answer.counts = counts_of(garden.findings);
   answer.findings = finding_lines(garden.findings, request.all_findings);
+  answer.loggers = logger_records(garden, request.all_findings);
   // Of drawn years there is nothing to be told that was not put in.
   if (!knows_normals_only(garden.garden)) {
     set_holes(garden.station, answer);
@@ -237,7 +261,7 @@ ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& r
     answer.record = record_detail(garden);
     answer.usual = usual_detail(garden, station, season);
   }
-  answer.warnings = warnings_of(garden, station, readings_guard(garden), usable);
+  answer.warnings = warnings_of(garden, station, usable);
   return answer;
 }
 

@@ -1,6 +1,7 @@
 #include "planner/answers/gate_reasons.hpp"
 
 #include "planner/answers/figures.hpp"
+#include "planner/answers/make_heads.hpp"
 
 #include <numeric>
 #include <vector>
@@ -40,15 +41,11 @@ void apply_guard(const ReadingsGuard& guard, bool due, GateVerdict& verdict) {
   if (guard.stale && due) {
     verdict.open = Open::unknown;
     if (guard.last) {
-      verdict.reasons.insert(
-          verdict.reasons.begin(),
-          {ReasonCode::readings_stale, {{"last", *guard.last}, {"days", guard.days_old}}});
+      verdict.reasons.insert(verdict.reasons.begin(), readings_stale_reason(guard));
     }
   } else if (guard.suspect > 0 && verdict.open == Open::yes) {
     verdict.open = Open::unknown;
-    verdict.reasons.insert(
-        verdict.reasons.begin(),
-        {ReasonCode::readings_suspect, {{"findings", guard.suspect}, {"nights", suspect_nights}}});
+    verdict.reasons.insert(verdict.reasons.begin(), readings_suspect_reason(guard));
   }
 }
 

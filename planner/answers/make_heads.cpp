@@ -29,6 +29,35 @@ void add_latitude_warning(const LoadedGarden& garden,
   }
 }
 
+// Once for all benches that have no logger of their own, and once for each that has.
+void add_guard_warnings(const LoadedGarden& garden, std::vector<Reason>& warnings) {
+  std::vector<ReadingsGuard> guards;
+  std::vector<Reason> suspect;
+  bool by_station = false;
+  for (const Bench& bench : garden.garden.benches) {
+    const bool logged = logger_on(garden, bench.name) != nullptr;
+    if (!logged && by_station) {
+      continue;
+    }
+    by_station = by_station || !logged;
+    guards.push_back(readings_guard(garden, bench.name));
+    if (guards.back().suspect > 0) {
+      suspect.push_back(readings_suspect_reason(guards.back()));
+      if (logged) {
+        suspect.back().values.push_back({"bench", bench.name});
+      }
+    }
+  }
+  const auto oldest = std::max_element(
+      guards.begin(), guards.end(), [](const ReadingsGuard& a, const ReadingsGuard& b) {
+        return a.days_old < b.days_old;
+      });
+  if (oldest->stale && oldest->last) {
+    warnings.push_back(readings_stale_reason(*oldest));
+  }
+  warnings.insert(warnings.end(), suspect.begin(), suspect.end());
+}
+
 void add_height_warning(const LoadedGarden& garden, std::vector<Reason>& warnings) {
   const CelsiusDelta height = from_station_height(garden);
   if (height != CelsiusDelta{}) {
@@ -60,6 +89,19 @@ void add_bench_warnings(const LoadedGarden& garden,
 }
 
 } // namespace
+
+Reason readings_stale_reason(const ReadingsGuard& guard) {
+  return {ReasonCode::readings_stale, {{"last", *guard.last}, {"days", guard.days_old}}};
+}
+
+Reason readings_suspect_reason(const ReadingsGuard& guard) {
+  Reason reason{ReasonCode::readings_suspect,
+                {{"findings", guard.suspect}, {"nights", suspect_nights}}};
+  if (guard.of_logger > 0) {
+    reason.values.push_back({"logger", guard.of_logger});
+  }
+  return reason;
+}
 
 std::optional<Reason> bench_reason(const climate::BenchAir& air, const Bench& bench) {
   const CelsiusDelta night{rounded_tenth(air.offset.night.kelvin())};
@@ -156,17 +198,9 @@ void require_past_season(const LoadedGarden& garden, const climate::Season& seas
 
 std::vector<Reason> warnings_of(const LoadedGarden& garden,
                                 const StationClimate& station,
-                                const ReadingsGuard& guard,
                                 int seasons) {
   std::vector<Reason> warnings;
-  if (guard.stale && guard.last) {
-    warnings.push_back(
-        {ReasonCode::readings_stale, {{"last", *guard.last}, {"days", guard.days_old}}});
-  }
-  if (guard.suspect > 0) {
-    warnings.push_back(
-        {ReasonCode::readings_suspect, {{"findings", guard.suspect}, {"nights", suspect_nights}}});
-  }
+  add_guard_warnings(garden, warnings);
   if (!station.turning.phases) {
     warnings.push_back(no_cooling_limb_reason(station));
   } else if (knows_normals_only(garden.garden)) {

@@ -29,8 +29,13 @@ void require_past_season(const LoadedGarden& garden, const climate::Season& seas
 /// that was wrong with the files.
 [[nodiscard]] std::vector<Reason> warnings_of(const LoadedGarden& garden,
                                               const StationClimate& station,
-                                              const ReadingsGuard& guard,
                                               int seasons);
+
+/// Requires: guard.last.
+[[nodiscard]] Reason readings_stale_reason(const ReadingsGuard& guard);
+
+/// Says how many of the doubtful readings are the bench's own logger's, where any is.
+[[nodiscard]] Reason readings_suspect_reason(const ReadingsGuard& guard);
 
 /// How the air of a bench was reached; empty where it is the station's.
 [[nodiscard]] std::optional<Reason> bench_reason(const climate::BenchAir& air, const Bench& bench);

@@ -28,7 +28,6 @@ GenusNights head_of(const AskedKind& asked, const climate::NightLimit& limit) {
 GenusNights genus_line(const AskedKind& asked,
                        const climate::NightLimit& limit,
                        BenchSeasons& seasons,
-                       const ReadingsGuard& guard,
                        Date today,
                        const climate::Season& season) {
   GenusNights line = head_of(asked, limit);
@@ -40,8 +39,8 @@ GenusNights genus_line(const AskedKind& asked,
   line.stirs = to_spread(gate.words.stirs);
   line.holds = to_spread(gate.again.value_or(gate.words.holds));
   line.relapse = rounded_share(gate.words.relapse);
-  GateVerdict verdict =
-      gate_verdict(climate, seasons.season(asked.bench, season), gate, guard, today);
+  GateVerdict verdict = gate_verdict(
+      climate, seasons.season(asked.bench, season), gate, seasons.guard(asked.bench), today);
   line.open = verdict.open;
   line.reasons = std::move(verdict.reasons);
   const std::vector<Reason> more = gate_reasons(gate, season, asked.bench);
@@ -70,7 +69,6 @@ GenusNights line_without_phases(const AskedKind& asked,
 NightsAnswer nights(const LoadedGarden& garden, const NightsRequest& request) {
   const std::vector<AskedKind> asked = asked_kinds(garden, request.genera);
   BenchSeasons seasons{garden};
-  const ReadingsGuard guard = readings_guard(garden);
   const std::optional<climate::Season> season =
       chosen_season(seasons.station(), garden.today, request.season);
   const int usable = usable_seasons(seasons.station(), season);
@@ -83,13 +81,13 @@ NightsAnswer nights(const LoadedGarden& garden, const NightsRequest& request) {
   answer.today = garden.today;
   answer.season = season ? season->name : year_of(garden.today);
   answer.readings = readings_head(garden, usable);
-  answer.warnings = warnings_of(garden, seasons.station(), guard, usable);
+  answer.warnings = warnings_of(garden, seasons.station(), usable);
   for (const AskedKind& kind : asked) {
     const std::optional<climate::NightLimit> limit = night_limit(kind.rule.rule);
     if (!limit) {
       answer.without_gate.push_back(kind.name);
     } else if (season) {
-      answer.genera.push_back(genus_line(kind, *limit, seasons, guard, garden.today, *season));
+      answer.genera.push_back(genus_line(kind, *limit, seasons, garden.today, *season));
     } else {
       answer.genera.push_back(line_without_phases(kind, *limit, seasons));
     }

@@ -68,10 +68,8 @@ PastNightsAnswer past_nights(const LoadedGarden& garden, const PastNightsRequest
   PastNightsAnswer answer;
   answer.garden = garden_head(garden.garden);
   answer.today = garden.today;
-  answer.warnings = warnings_of(garden,
-                                seasons.station(),
-                                readings_guard(garden),
-                                usable_seasons(seasons.station(), std::nullopt));
+  answer.warnings =
+      warnings_of(garden, seasons.station(), usable_seasons(seasons.station(), std::nullopt));
   if (request.limit_c) {
     climate::NightLimit limit;
     limit.at_or_under = Celsius{*request.limit_c};

@@ -70,12 +70,11 @@ void add_frost_warnings(const std::vector<Sowing>& sowings, std::vector<Reason>&
 
 Lines lines_of(const LoadedGarden& garden,
                const PlanRequest& request,
-               const ReadingsGuard& guard,
                BenchSeasons& seasons,
                const std::optional<climate::Season>& season) {
   Lines lines;
   for (const Packet& packet : garden.packets) {
-    PlanLine line = plan_line(garden, packet, guard, seasons, season);
+    PlanLine line = plan_line(garden, packet, seasons, season);
     if (!std::visit([&](const auto& place) { return wanted(request.only, place.start); },
                     line.place)) {
       continue;
@@ -96,12 +95,11 @@ Lines lines_of(const LoadedGarden& garden,
 PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   BenchSeasons seasons{garden};
   const StationClimate& station = seasons.station();
-  const ReadingsGuard guard = readings_guard(garden);
   std::optional<climate::Season> season = chosen_season(station, garden.today, request.season);
   if (season) {
     require_past_season(garden, *season, usable_seasons(station, season));
   }
-  Lines lines = lines_of(garden, request, guard, seasons, season);
+  Lines lines = lines_of(garden, request, seasons, season);
   const bool over = season && season->next_planning_begins <= garden.today;
 
   PlanAnswer answer;
@@ -114,11 +112,11 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
     season_over = Reason{ReasonCode::season_over, {{"season", season->name}, {"next", next.name}}};
     answer.preview = true;
     season = next;
-    lines = lines_of(garden, request, guard, seasons, season);
+    lines = lines_of(garden, request, seasons, season);
   }
   const int seasons_behind = usable_seasons(station, season);
   answer.readings = readings_head(garden, seasons_behind);
-  answer.warnings = warnings_of(garden, station, guard, seasons_behind);
+  answer.warnings = warnings_of(garden, station, seasons_behind);
   if (season_over) {
     answer.warnings.push_back(*season_over);
   }

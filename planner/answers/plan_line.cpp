@@ -260,7 +260,6 @@ NotNow next_season_line(const LineInput& input,
 
 PlanLine plan_line(const LoadedGarden& garden,
                    const Packet& packet,
-                   const ReadingsGuard& guard,
                    BenchSeasons& seasons,
                    const std::optional<climate::Season>& season) {
   const species_rules::Lookup lookup = garden.catalogue->rule_for(packet.taxon);
@@ -268,8 +267,8 @@ PlanLine plan_line(const LoadedGarden& garden,
     return {unknown_taxon(packet, lookup)};
   }
   const SeedState seed = seed_state(packet, lookup.found->rule, garden.today);
-  const LineInput input{
-      garden, packet, *lookup.found, seed, guard, bench_named(garden.garden, packet.bench).name};
+  const std::string& name = bench_named(garden.garden, packet.bench).name;
+  const LineInput input{garden, packet, *lookup.found, seed, seasons.guard(name), name};
   LineTiming timing = line_timing(input, seasons, season);
   if (season) {
     add_frost_risk(input, seasons, *season, timing);

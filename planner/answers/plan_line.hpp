@@ -3,7 +3,6 @@
 #include "planner/answers/plan_answer.hpp"
 #include "planner/garden/load_garden.hpp"
 #include "planner/model/bench_seasons.hpp"
-#include "planner/model/readings_guard.hpp"
 
 #include <optional>
 #include <variant>
@@ -20,7 +19,6 @@ struct PlanLine {
 /// in the next one.
 [[nodiscard]] PlanLine plan_line(const LoadedGarden& garden,
                                  const Packet& packet,
-                                 const ReadingsGuard& guard,
                                  BenchSeasons& seasons,
                                  const std::optional<climate::Season>& season);
 

@@ -32,7 +32,7 @@ enum class ReasonCode {
   relapse_likely,     ///< share
   // Readings.
   readings_stale,     ///< last, days
-  readings_suspect,   ///< findings, nights
+  readings_suspect,   ///< findings, nights; bench, logger (may be left out): so many by its logger
   few_seasons,        ///< seasons
   bench_by_offset,    ///< bench, night_k, day_k
   bench_by_logger,    ///< bench, pairs, night_k, stray_k

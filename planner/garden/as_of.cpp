@@ -167,20 +167,21 @@ std::string_view what_is_wrong(climate::SuspicionKind kind) {
   }
 }
 
-void add_suspected_unit(LoadedGarden& known) {
-  for (const climate::Suspicion& suspicion : known.suspicions) {
+void add_suspected_unit(const std::vector<climate::Suspicion>& suspicions,
+                        const std::string& file,
+                        std::vector<Problem>& problems) {
+  for (const climate::Suspicion& suspicion : suspicions) {
     const std::string_view wrong = what_is_wrong(suspicion.kind);
     if (!wrong.empty()) {
-      known.problems.push_back(
+      problems.push_back(
           {Severity::warning,
-           "readings",
+           file,
            0,
            0,
            fmt::format("{:.0f} % of what was read is {}", 100.0 * suspicion.share, wrong),
            "lowest and highest of each day in °C",
            "look at the file and correct it; nothing was changed in it, but what cannot be was "
-           "left "
-           "out"});
+           "left out"});
     }
   }
 }
@@ -216,6 +217,19 @@ void read_station(const GardenFolder& folder, LoadedGarden& known) {
   known.findings = std::move(screened.findings);
 }
 
+void read_logger(const std::string& bench,
+                 const climate::MergedReadings& whole,
+                 LoadedGarden& known) {
+  climate::MergedReadings read = cut_at(whole, known.today);
+  RecordDoubts doubts;
+  doubts.suspicions = climate::suspicions(read.series);
+  add_suspected_unit(doubts.suspicions, whole.files.front(), known.problems);
+  climate::ScreenedReadings screened = climate::screen(std::move(read));
+  doubts.findings = std::move(screened.findings);
+  known.bench_loggers.emplace(bench, std::move(screened.series));
+  known.logger_doubts.emplace(bench, std::move(doubts));
+}
+
 } // namespace
 
 LoadedGarden as_of(const GardenFolder& folder, Date today) {
@@ -232,12 +246,12 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   known.packets = folder.packets;
   known.catalogue = folder.catalogue;
   known.problems = folder.problems;
-  add_suspected_unit(known);
+  add_suspected_unit(known.suspicions, "readings", known.problems);
   if (!knows_normals_only(folder.garden)) {
     known.forecast = known_forecast(folder, known, known.problems);
   }
   for (const auto& [bench, logger] : folder.bench_loggers) {
-    known.bench_loggers.emplace(bench, climate::screen(cut_at(logger, today)).series);
+    read_logger(bench, logger, known);
   }
   // Only what has happened by today is known of a packet.
   for (Packet& packet : known.packets) {

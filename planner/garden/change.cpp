@@ -45,6 +45,12 @@ void shift(climate::DailySeries& series) {
   series = shifted;
 }
 
+void shift(std::vector<climate::Finding>& findings) {
+  for (climate::Finding& finding : findings) {
+    shift(finding.date);
+  }
+}
+
 // Six months, since a value for a month cannot move by 183 days.
 void shift(MonthlyNormals& normals) {
   for (std::vector<double>* months : {&normals.night_c, &normals.day_c}) {
@@ -77,8 +83,9 @@ void make(const Mirror& /*mirror*/, LoadedGarden& garden) {
   for (auto& [bench, logger] : garden.bench_loggers) {
     shift(logger);
   }
-  for (climate::Finding& finding : garden.findings) {
-    shift(finding.date);
+  shift(garden.findings);
+  for (auto& [bench, doubts] : garden.logger_doubts) {
+    shift(doubts.findings);
   }
   for (Packet& packet : garden.packets) {
     shift(packet);

@@ -44,6 +44,12 @@ struct GardenFolder {
   std::vector<Problem> problems; ///< all that was not as it should be, in the order of reading
 };
 
+/// What is in doubt about one record, up to today.
+struct RecordDoubts {
+  std::vector<climate::Finding> findings;
+  std::vector<climate::Suspicion> suspicions; ///< before screening
+};
+
 /// Everything an answer is made from: nothing in it but the forecast is dated after `today`. Never
 /// changed once made; what-if makes another.
 struct LoadedGarden {
@@ -54,9 +60,10 @@ struct LoadedGarden {
   /// Empty: no forecast, or none of use.
   climate::DailySeries forecast;
   std::map<std::string, climate::DailySeries, std::less<>> bench_loggers; ///< screened, by bench
+  std::map<std::string, RecordDoubts, std::less<>> logger_doubts; ///< of the loggers, by bench
   std::optional<double> station_elevation_m;
-  std::vector<climate::Finding> findings;
-  std::vector<climate::Suspicion> suspicions; ///< of the station's record, before screening
+  std::vector<climate::Finding> findings;     ///< of the station's record; the same below
+  std::vector<climate::Suspicion> suspicions; ///< before screening
   std::vector<ReadingsFile> files;
   std::vector<Packet> packets;
   std::shared_ptr<const species_rules::Catalogue> catalogue;

@@ -10,11 +10,6 @@ namespace {
 
 constexpr double day_above_night_k = 9.0;
 
-const climate::DailySeries* logger_on(const LoadedGarden& garden, const std::string& bench) {
-  const auto found = garden.bench_loggers.find(bench);
-  return found == garden.bench_loggers.end() ? nullptr : &found->second;
-}
-
 climate::BenchFacts facts_of(const LoadedGarden& garden, const Bench& bench) {
   climate::BenchFacts facts;
   facts.name = bench.name;
@@ -69,6 +64,11 @@ climate::SmoothYear smooth_of(const LoadedGarden& garden,
 }
 
 } // namespace
+
+const climate::DailySeries* logger_on(const LoadedGarden& garden, std::string_view bench) {
+  const auto found = garden.bench_loggers.find(bench);
+  return found == garden.bench_loggers.end() ? nullptr : &found->second;
+}
 
 const Bench& bench_named(const Garden& garden, std::string_view name) {
   const auto found = std::find_if(garden.benches.begin(),

@@ -49,6 +49,10 @@ struct BenchClimate {
 /// The bench a name stands for: the garden's first when empty or unknown.
 [[nodiscard]] const Bench& bench_named(const Garden& garden, std::string_view name);
 
+/// The screened readings of the logger on the bench of that very name; null where there is none.
+[[nodiscard]] const climate::DailySeries* logger_on(const LoadedGarden& garden,
+                                                    std::string_view bench);
+
 /// One bench in one season.
 struct BenchSeason {
   climate::Season season;

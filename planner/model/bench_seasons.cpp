@@ -12,6 +12,13 @@ const BenchClimate& BenchSeasons::climate(const std::string& bench) {
              : climates_.emplace(bench, bench_climate(garden_, station_, bench)).first->second;
 }
 
+const ReadingsGuard& BenchSeasons::guard(const std::string& bench) {
+  const auto known = guards_.find(bench);
+  return known != guards_.end()
+             ? known->second
+             : guards_.emplace(bench, readings_guard(garden_, bench)).first->second;
+}
+
 const BenchSeason& BenchSeasons::season(const std::string& bench, const climate::Season& season) {
   const std::pair key{bench, season.name};
   const auto known = seasons_.find(key);

@@ -2,6 +2,7 @@
 
 #include "planner/model/bench_climate.hpp"
 #include "planner/model/cool_season.hpp"
+#include "planner/model/readings_guard.hpp"
 
 #include <map>
 #include <string>
@@ -20,6 +21,7 @@ public:
   [[nodiscard]] const StationClimate& station() const { return station_; }
 
   [[nodiscard]] const BenchClimate& climate(const std::string& bench);
+  [[nodiscard]] const ReadingsGuard& guard(const std::string& bench);
   /// Requires: the station has phases; the same of gate.
   [[nodiscard]] const BenchSeason& season(const std::string& bench, const climate::Season& season);
   [[nodiscard]] const GateOutlook& gate(const std::string& bench,
@@ -30,6 +32,7 @@ private:
   const LoadedGarden& garden_;
   StationClimate station_;
   std::map<std::string, BenchClimate> climates_;
+  std::map<std::string, ReadingsGuard> guards_;
   std::map<std::pair<std::string, int>, BenchSeason> seasons_;
   std::map<std::tuple<std::string, int, climate::NightLimit>, GateOutlook> gates_;
 };

@@ -5,6 +5,7 @@
 #include "planner/model/bench_climate.hpp"
 
 #include <optional>
+#include <string_view>
 
 namespace nightsow::planner {
 
@@ -14,15 +15,19 @@ inline constexpr int suspect_nights = 21; ///< no finding may stand among the la
 inline constexpr int hot_window_days = 7;
 inline constexpr double hot_margin_k = 2.0; ///< mean of their maxima over the day limit
 
-/// Whether the readings allow to say "water now".
+/// Whether the readings behind one bench allow to say "water now".
 struct ReadingsGuard {
-  std::optional<Date> last; ///< the last night there is
+  std::optional<Date> last; ///< the last night there is, by the station or the bench's own logger
   int days_old = 0;
   bool stale = false;
-  int suspect = 0; ///< doubtful readings among the last nights, a day of a streak each
+  int suspect = 0;   ///< doubtful readings among the last nights, a day of a streak each
+  int of_logger = 0; ///< those of them that the bench's own logger gave
 };
 
-[[nodiscard]] ReadingsGuard readings_guard(const LoadedGarden& garden);
+/// Of the named bench; an empty or unknown name is the garden's first. A reading of the station
+/// that is in doubt does not count on a date on which the bench's logger gives night and day, since
+/// those are the bench then. Normals alone are always stale.
+[[nodiscard]] ReadingsGuard readings_guard(const LoadedGarden& garden, std::string_view bench);
 
 /// Mean of the last seven maxima at the bench up to the last reading, when most of them are there.
 [[nodiscard]] std::optional<double> recent_day_mean_c(const BenchClimate& climate);

@@ -15,13 +15,6 @@ Json list_json(const std::vector<Line>& lines, ToJson line_to_json) {
   return json;
 }
 
-Json suspicion_json(const SuspicionLine& line) {
-  Json json;
-  json["kind"] = line.kind;
-  json["share"] = json_number(line.share);
-  return json;
-}
-
 Json hole_json(const HoleLine& line) {
   Json json;
   json["from"] = json_date(line.from);
@@ -132,6 +125,13 @@ Json gate_json(const GateTrendLine& gate) {
 }
 
 } // namespace
+
+Json suspicion_json(const SuspicionLine& line) {
+  Json json;
+  json["kind"] = line.kind;
+  json["share"] = json_number(line.share);
+  return json;
+}
 
 Json record_json(const RecordDetail& record) {
   Json json;

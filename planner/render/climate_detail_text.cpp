@@ -139,9 +139,9 @@ std::string move_text(const std::optional<DecadeTrend>& days) {
 
 } // namespace
 
-std::string suspicions_text(const RecordDetail& record) {
+std::string suspicions_text(const std::vector<SuspicionLine>& suspicions) {
   std::string text;
-  for (const auto& suspicion : record.suspicions) {
+  for (const auto& suspicion : suspicions) {
     text += paragraph(margin,
                       fmt::format("{} ({} of it).",
                                   plain_word("suspicion", suspicion.kind),

@@ -131,6 +131,18 @@ Json list_json(const std::vector<Line>& lines, ToJson line_to_json) {
   return json;
 }
 
+Json logger_json(const LoggerRecord& record) {
+  Json json;
+  json["bench"] = record.bench;
+  json["from"] = json_date(record.from);
+  json["to"] = json_date(record.to);
+  json["nights"] = record.nights;
+  json["counts"] = list_json(record.counts, count_json);
+  json["findings"] = list_json(record.findings, finding_json);
+  json["suspicions"] = list_json(record.suspicions, suspicion_json);
+  return json;
+}
+
 } // namespace
 
 std::string to_json(const ClimateAnswer& answer) {
@@ -150,6 +162,7 @@ std::string to_json(const ClimateAnswer& answer) {
   json["kelvin"] = list_json(answer.kelvin, kelvin_json);
   json["counts"] = list_json(answer.counts, count_json);
   json["findings"] = list_json(answer.findings, finding_json);
+  json["loggers"] = list_json(answer.loggers, logger_json);
   json["record"] = record_json(answer.record);
   json["usual"] = usual_json(answer.usual);
   json["warnings"] = json_reasons(answer.warnings);

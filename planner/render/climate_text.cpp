@@ -58,9 +58,9 @@ std::string readings_text(const ClimateAnswer& answer, const TextStyle& style) {
   return section("What was read", text, style);
 }
 
-std::string counts_text(const ClimateAnswer& answer, const TextStyle& style) {
+std::string counts_table(const std::vector<FindingCount>& counts, const TextStyle& style) {
   std::vector<TableRow> rows;
-  for (const auto& count : answer.counts) {
+  for (const auto& count : counts) {
     rows.push_back({{plain_word("kind", count.kind),
                      std::to_string(count.used),
                      std::to_string(count.ignored)},
@@ -68,7 +68,7 @@ std::string counts_text(const ClimateAnswer& answer, const TextStyle& style) {
   }
   const std::vector<Column> columns{
       {"Readings in doubt", Align::left, true}, {"Used", Align::right}, {"Left out", Align::right}};
-  return section("What is wrong with it", table_text(columns, rows, style), style);
+  return table_text(columns, rows, style);
 }
 
 std::string finding_values(const FindingLine& finding, const TextStyle& style) {
@@ -82,9 +82,9 @@ std::string finding_values(const FindingLine& finding, const TextStyle& style) {
   return text;
 }
 
-std::string findings_text(const ClimateAnswer& answer, const TextStyle& style) {
+std::string findings_text(const std::vector<FindingLine>& findings, const TextStyle& style) {
   std::vector<TableRow> rows;
-  for (const auto& finding : answer.findings) {
+  for (const auto& finding : findings) {
     rows.push_back({{fmt::format("{}:{}", finding.file, finding.line),
                      date_text(finding.date),
                      plain_word("kind", finding.kind),
@@ -96,6 +96,31 @@ std::string findings_text(const ClimateAnswer& answer, const TextStyle& style) {
       {"Where"}, {"Date"}, {"What", Align::left, true}, {"Value", Align::left, true}, {"Verdict"}};
   const std::string table = table_text(columns, rows, style);
   return table.empty() ? "" : '\n' + table;
+}
+
+std::string logger_text(const LoggerRecord& record, const TextStyle& style) {
+  const bool in_doubt = !record.counts.empty() || !record.suspicions.empty();
+  const std::string span = record.from && record.to
+                               ? fmt::format("{} to {}, {}",
+                                             date_text(*record.from),
+                                             date_text(*record.to),
+                                             counted_text(record.nights, "night"))
+                               : "nothing up to today";
+  std::string text =
+      paragraph("  ", fmt::format("{}{}.", span, in_doubt ? "" : "; nothing in it is in doubt"));
+  text += counts_table(record.counts, style);
+  text += findings_text(record.findings, style);
+  const std::string odd = suspicions_text(record.suspicions);
+  text += odd.empty() || record.counts.empty() ? odd : '\n' + odd;
+  return section("Logger on the " + record.bench, text, style);
+}
+
+std::string loggers_text(const ClimateAnswer& answer, const TextStyle& style) {
+  std::string text;
+  for (const LoggerRecord& record : answer.loggers) {
+    text += logger_text(record, style);
+  }
+  return text;
 }
 
 std::string phase_row(std::string_view what, Date day) {
@@ -264,9 +289,10 @@ std::string climate_text(const ClimateAnswer& answer, const TextStyle& style) {
   text += warnings_block("First of all", answer.warnings, style);
   text += files_text(answer, style);
   text += readings_text(answer, style);
-  text += counts_text(answer, style);
-  text += findings_text(answer, style);
-  text += section("Odd about the whole record", suspicions_text(answer.record), style);
+  text += section("What is wrong with it", counts_table(answer.counts, style), style);
+  text += findings_text(answer.findings, style);
+  text += section("Odd about the whole record", suspicions_text(answer.record.suspicions), style);
+  text += loggers_text(answer, style);
   text += phases_text(answer, style);
   text += months_text(answer, style);
   text += section(style.fahrenheit ? "How far single nights and days go, in °F"

@@ -85,9 +85,9 @@ constexpr std::array<Wording, 55> table{{
      "The readings end on {last}, {days:day} ago: bring them up to date before you rely on today's "
      "advice."},
     {Code::readings_suspect,
-     "findings nights",
-     "Readings in doubt among the last {nights} nights: {findings}. Look at them before you "
-     "water."},
+     "findings nights bench logger",
+     "Readings in doubt among the last {nights} nights[ on the {bench}]: {findings}[, of which "
+     "{logger} by the bench's own logger]. Look at them before you water."},
     {Code::few_seasons,
      "seasons",
      "Full past seasons in the readings: only {seasons}, so dates are rough."},

@@ -246,6 +246,32 @@ TEST_P(ClimateReportOnBothHalves, TellsSuspicionsOfTheWholeRecord) {
   EXPECT_EQ(record.suspicions[0].kind, "whole_fahrenheit");
 }
 
+TEST_P(ClimateReportOnBothHalves, TellsWhatIsInDoubtAboutEachLogger) {
+  using enum climate::Verdict;
+  climate::DailySeries logger{garden_.today - Days{9}, 10};
+  logger.set_night(0, 12.0F);
+  logger.set_night(9, 13.0F);
+  garden_.bench_loggers["open bench"] = logger;
+  for (int i = 0; i < 12; ++i) {
+    garden_.logger_doubts["open bench"].findings.push_back(
+        finding(FindingKind::spike, ignored, garden_.today - Days{100 + i}));
+  }
+  garden_.logger_doubts["open bench"].suspicions = {{climate::SuspicionKind::swapped, 0.8}};
+  const ClimateAnswer answer = climate_report(garden_, {});
+  EXPECT_TRUE(answer.findings.empty());
+  ASSERT_EQ(answer.loggers.size(), 1U);
+  const LoggerRecord& record = answer.loggers[0];
+  EXPECT_EQ(record.bench, "open bench");
+  EXPECT_EQ(record.from, garden_.today - Days{9});
+  EXPECT_EQ(record.to, garden_.today);
+  EXPECT_EQ(record.nights, 2);
+  EXPECT_EQ(record.counts.at(0).ignored, 12);
+  EXPECT_EQ(record.findings.size(), 10U);
+  EXPECT_EQ(record.findings[0].kind, "spike");
+  EXPECT_EQ(record.suspicions.at(0).kind, "swapped");
+  EXPECT_EQ(climate_report(garden_, {.all_findings = true}).loggers.at(0).findings.size(), 12U);
+}
+
 TEST_P(ClimateReportOnBothHalves, OfNormalsAloneTellsNothingThatWasNotPutIn) {
   support::InventedGarden normals_only = invented();
   GardenFolder folder = support::folder_of(normals_only);

@@ -403,6 +403,48 @@ TEST_P(PlanOnBothHalves, DoesNotWaterOnSuspectReadings) {
   EXPECT_TRUE(gives(answer.warnings, ReasonCode::readings_suspect));
 }
 
+/// The station's own readings as those of a logger on the garden's first bench, which go on to
+/// today.
+LoadedGarden with_logger_to_today(const InventedGarden& invented) {
+  InventedGarden whole = invented;
+  whole.readings_end_before_today = 0;
+  LoadedGarden garden = garden_of(invented);
+  garden.bench_loggers[garden.garden.benches.front().name] = garden_of(whole).station;
+  return garden;
+}
+
+TEST_P(PlanOnBothHalves, TrustsTheBenchsOwnLoggerWhereTheStationEndedLongAgo) {
+  InventedGarden garden = invented(140, {bulbine});
+  garden.readings_end_before_today = 11;
+  const PlanAnswer answer = plan(with_logger_to_today(garden), {});
+  EXPECT_EQ(sowing_of(answer, "Bulbine annua").verdict, Verdict::water_now);
+  EXPECT_FALSE(gives(answer.warnings, ReasonCode::readings_stale));
+}
+
+TEST_P(PlanOnBothHalves, StillSaysStaleWhereAnotherBenchHasNoLogger) {
+  InventedGarden garden = invented(140, {bulbine, "Bulbine torta, 40 seeds, on frame"});
+  garden.benches = {support::open_bench(), support::bench_with("frame", 0.0, 0.0)};
+  garden.readings_end_before_today = 11;
+  const PlanAnswer answer = plan(with_logger_to_today(garden), {});
+  EXPECT_EQ(sowing_of(answer, "Bulbine annua").verdict, Verdict::water_now);
+  EXPECT_EQ(sowing_of(answer, "Bulbine torta").verdict, Verdict::unknown);
+  EXPECT_EQ(value_in<int>(answer.warnings, ReasonCode::readings_stale, "days"), 11);
+}
+
+TEST_P(PlanOnBothHalves, DoesNotWaterOnASuspectReadingOfTheBenchsLogger) {
+  LoadedGarden garden = with_logger_to_today(invented(140, {bulbine}));
+  EXPECT_EQ(sowing_of(plan(garden, {}), "Bulbine annua").verdict, Verdict::water_now);
+  climate::Finding finding;
+  finding.date = garden.today - Days{5};
+  garden.logger_doubts["open bench"].findings = {finding};
+  const PlanAnswer answer = plan(garden, {});
+  const Sowing line = sowing_of(answer, "Bulbine annua");
+  EXPECT_EQ(line.verdict, Verdict::unknown);
+  EXPECT_EQ(value_in<int>(line.reasons, ReasonCode::readings_suspect, "logger"), 1);
+  EXPECT_EQ(value_in<std::string>(answer.warnings, ReasonCode::readings_suspect, "bench"),
+            "open bench");
+}
+
 TEST_P(PlanOnBothHalves, GivesNoVerdictWhereMissingNightsCouldHaveOpenedTheGate) {
   LoadedGarden garden = garden_of(invented(100, {lachenalia}));
   for (std::size_t back = 2; back <= 30; ++back) {

@@ -214,6 +214,28 @@ TEST(AsOf, ALoggerIsScreenedAndCutAtToday) {
                                     day("2026-01-05"));
   const climate::DailySeries& logger = garden.bench_loggers.at("open bench");
   EXPECT_EQ(values(logger.night_c()), (std::vector<float>{1, -999, 3}));
+  const std::vector<climate::Finding>& findings = garden.logger_doubts.at("open bench").findings;
+  ASSERT_EQ(findings.size(), 1U);
+  EXPECT_EQ(findings[0].kind, climate::FindingKind::impossible);
+  EXPECT_EQ(findings[0].file, "logger.csv");
+  EXPECT_EQ(findings[0].line, 3U);
+  EXPECT_TRUE(garden.findings.empty());
+}
+
+// Sixty values of which half are right for °F only.
+TEST(AsOf, ALoggerThatReadsFahrenheitIsSaidUnderItsFile) {
+  std::string text = "date,tmin_c,tmax_c\n";
+  for (int i = 0; i < 40; ++i) {
+    text += format_iso_date(day("2025-12-01") + Days{i}) + ",48,77\n";
+  }
+  const LoadedGarden garden = as_of(load_with("", text), day("2026-01-10"));
+  EXPECT_EQ(garden.logger_doubts.at("open bench").suspicions.at(0).kind,
+            climate::SuspicionKind::fahrenheit_as_celsius);
+  EXPECT_TRUE(garden.suspicions.empty());
+  EXPECT_TRUE(support::texts(garden.problems)
+                  .back()
+                  .starts_with("logger.csv: 50 % of what was read is too hot for °C"))
+      << support::texts(garden.problems).back();
 }
 
 } // namespace

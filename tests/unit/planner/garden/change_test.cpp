@@ -124,6 +124,15 @@ TEST(Mirror, ForecastsAndLoggersMoveWithTheReadings) {
   EXPECT_EQ(after.bench_loggers.at("frame").first(), after.forecast.first());
 }
 
+TEST(Mirror, WhatIsInDoubtAboutALoggerMovesWithIt) {
+  LoadedGarden before = small_garden();
+  climate::Finding finding;
+  finding.date = before.today;
+  before.logger_doubts["frame"].findings = {finding};
+  const LoadedGarden after = apply(Mirror{}, before);
+  EXPECT_EQ(after.logger_doubts.at("frame").findings.at(0).date, after.today);
+}
+
 TEST(Warmer, ForecastsAndLoggersGrowWarmerWithTheReadings) {
   const LoadedGarden warm = apply(Warmer{CelsiusDelta{2.0}}, garden_with_forecast_and_logger());
   EXPECT_EQ(warm.forecast.night_c()[0], 9.0F);

@@ -10,7 +10,7 @@ namespace nightsow::planner {
 namespace {
 
 ReadingsGuard guard_with_readings_old(int days) {
-  return readings_guard(support::garden_of({.readings_end_before_today = days}));
+  return readings_guard(support::garden_of({.readings_end_before_today = days}), "");
 }
 
 ReadingsGuard guard_with_finding(int days_before_today, climate::Verdict verdict) {
@@ -19,7 +19,7 @@ ReadingsGuard guard_with_finding(int days_before_today, climate::Verdict verdict
   finding.verdict = verdict;
   finding.date = garden.today - Days{days_before_today};
   garden.findings.push_back(finding);
-  return readings_guard(garden);
+  return readings_guard(garden, "");
 }
 
 TEST(ReadingsGuard, ReadingsAreStaleFromTheEleventhDayOn) {
@@ -47,7 +47,7 @@ int suspect_of_streak(int days, int ends_days_before_today) {
   streak.date = garden.today - Days{ends_days_before_today};
   streak.days = days;
   garden.findings.push_back(streak);
-  return readings_guard(garden).suspect;
+  return readings_guard(garden, "").suspect;
 }
 
 TEST(ReadingsGuard, AStreakIsSuspectThoughItIsUsedAndCountsItsDaysAmongTheLastNights) {
@@ -61,14 +61,66 @@ TEST(ReadingsGuard, AStreakIsSuspectThoughItIsUsedAndCountsItsDaysAmongTheLastNi
 TEST(ReadingsGuard, ReadingsWithoutANightAreStale) {
   LoadedGarden garden = support::garden_of({});
   garden.station = climate::DailySeries{garden.today - Days{2}, 3};
-  EXPECT_TRUE(readings_guard(garden).stale);
-  EXPECT_FALSE(readings_guard(garden).last);
+  EXPECT_TRUE(readings_guard(garden, "").stale);
+  EXPECT_FALSE(readings_guard(garden, "").last);
 }
 
 TEST(ReadingsGuard, ReadingsEndWithTheirLastNightEvenWhereDaysGoOn) {
   LoadedGarden garden = support::garden_of({});
   garden.station.set_night(garden.station.size() - 1, climate::missing_c);
-  EXPECT_EQ(readings_guard(garden).days_old, 1);
+  EXPECT_EQ(readings_guard(garden, "").days_old, 1);
+}
+
+/// A garden with a bench that has a logger of its own and one that has none. Station and logger end
+/// so many days before today; the logger began 40 days before its end.
+LoadedGarden garden_with_logger(int station_ends, int logger_ends) {
+  support::InventedGarden invented;
+  invented.readings_end_before_today = station_ends;
+  invented.benches = {support::bench_with("frame", 1.0, 1.0), support::open_bench()};
+  LoadedGarden garden = support::garden_of(invented);
+  climate::DailySeries logger{garden.today - Days{logger_ends + 39}, 40};
+  for (std::size_t i = 0; i < logger.size(); ++i) {
+    logger.set_night(i, 12.0F + 0.1F * static_cast<float>(i));
+    logger.set_day(i, 20.0F);
+  }
+  garden.bench_loggers["frame"] = logger;
+  return garden;
+}
+
+climate::Finding ignored_on(Date day) {
+  climate::Finding finding;
+  finding.date = day;
+  return finding;
+}
+
+TEST(ReadingsGuard, ABenchWhoseOwnLoggerIsCurrentIsNotStale) {
+  const LoadedGarden garden = garden_with_logger(60, 2);
+  EXPECT_FALSE(readings_guard(garden, "frame").stale);
+  EXPECT_EQ(readings_guard(garden, "frame").days_old, 2);
+  EXPECT_TRUE(readings_guard(garden, "open bench").stale);
+  EXPECT_EQ(readings_guard(garden, "open bench").days_old, 60);
+  EXPECT_FALSE(readings_guard(garden_with_logger(2, 60), "frame").stale);
+  EXPECT_TRUE(readings_guard(garden_with_logger(60, 11), "frame").stale);
+}
+
+TEST(ReadingsGuard, ALoggersReadingInDoubtIsSuspectOnItsBenchOnly) {
+  LoadedGarden garden = garden_with_logger(0, 0);
+  garden.logger_doubts["frame"].findings = {ignored_on(garden.today - Days{5}),
+                                            ignored_on(garden.today - Days{21})};
+  EXPECT_EQ(readings_guard(garden, "frame").suspect, 1);
+  EXPECT_EQ(readings_guard(garden, "frame").of_logger, 1);
+  EXPECT_EQ(readings_guard(garden, "open bench").suspect, 0);
+}
+
+TEST(ReadingsGuard, AStationsReadingInDoubtDoesNotCountWhereTheLoggerGivesNightAndDay) {
+  LoadedGarden garden = garden_with_logger(0, 0);
+  garden.findings = {ignored_on(garden.today - Days{5})};
+  EXPECT_EQ(readings_guard(garden, "frame").suspect, 0);
+  EXPECT_EQ(readings_guard(garden, "open bench").suspect, 1);
+  climate::DailySeries& logger = garden.bench_loggers["frame"];
+  logger.set_day(logger.size() - 6, climate::missing_c);
+  EXPECT_EQ(readings_guard(garden, "frame").suspect, 1);
+  EXPECT_EQ(readings_guard(garden, "frame").of_logger, 0);
 }
 
 BenchClimate with_last_days(const std::vector<float>& last_c) {

@@ -171,6 +171,27 @@ TEST(ClimateText, SuspicionsOfTheRecordAreSaidInPlainWords) {
   EXPECT_TRUE(holds(climate_text(answer, {}), "Read in whole or half °F")) << answer.season;
 }
 
+TEST(ClimateText, ALoggerSaysWhatIsInDoubtAboutIt) {
+  ClimateAnswer answer = small_climate();
+  LoggerRecord record;
+  record.bench = "frame";
+  record.from = day("2025-03-01");
+  record.to = day("2026-02-19");
+  record.nights = 340;
+  answer.loggers = {record};
+  EXPECT_TRUE(holds(climate_text(answer, {}),
+                    "\nLogger on the frame\n  1 Mar 2025 to 19 Feb 2026, 340 nights; nothing in it "
+                    "is in doubt.\n"))
+      << climate_text(answer, {});
+  answer.loggers[0].counts = {{"spike", 0, 2}};
+  answer.loggers[0].findings = {{"spike", "ignored", day("2025-07-14"), "frame.csv", 17, 31.0, {}}};
+  answer.loggers[0].suspicions = {{"whole_fahrenheit", 0.97}};
+  const std::string text = climate_text(answer, {});
+  EXPECT_FALSE(holds(text, "nothing in it")) << text;
+  EXPECT_TRUE(holds(text, "frame.csv:17  14 Jul 2025")) << text;
+  EXPECT_TRUE(holds(text, "Read in whole or half °F")) << text;
+}
+
 TEST(ClimateText, AStreakSaysHowManyDays) {
   ClimateAnswer answer = small_climate();
   answer.findings = {{"streak", "used", day("1997-07-14"), "a.csv", 5981, 12.4, {}, 16}};

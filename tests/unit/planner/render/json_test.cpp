@@ -155,6 +155,23 @@ TEST(ClimateJson, APlaceWithoutPhasesSaysWhy) {
   EXPECT_EQ(json["no_phases"][0]["values"]["why"], "swing_too_small");
 }
 
+TEST(ClimateJson, ALoggersRecordStandsUnderItsBench) {
+  ClimateAnswer climate = small_climate();
+  LoggerRecord record;
+  record.bench = "frame";
+  record.counts = {{"spike", 0, 1}};
+  record.findings = {{"spike", "ignored", day("2025-07-14"), "frame.csv", 17, 31.0, {}}};
+  record.suspicions = {{"swapped", 0.8}};
+  climate.loggers = {record};
+  const Json logger = Json::parse(to_json(climate))["loggers"].at(0);
+  EXPECT_EQ(logger["bench"], "frame");
+  EXPECT_TRUE(logger["from"].is_null());
+  EXPECT_EQ(logger["nights"], 0);
+  EXPECT_EQ(logger["counts"].dump(), R"([{"ignored":1,"kind":"spike","used":0}])");
+  EXPECT_EQ(logger["findings"][0]["line"], 17);
+  EXPECT_EQ(logger["suspicions"].dump(), R"([{"kind":"swapped","share":0.8}])");
+}
+
 TEST(RulesJson, ANumberHasItsRangeAndAWordHasNone) {
   const Json json = Json::parse(to_json(small_rule()));
   EXPECT_EQ(json["values"][1]["low"], 9.5);
