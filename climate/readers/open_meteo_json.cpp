@@ -38,9 +38,15 @@ bool is_place(const Json& json) {
   return member(json, "daily").is_object() || member(json, "hourly").is_object();
 }
 
-std::string label_of(const Json& place, std::size_t index) {
+std::string id_of(const Json& place) {
   const Json& id = member(place, "location_id");
-  return id.is_null() ? std::to_string(index) : id.is_string() ? id.get<std::string>() : id.dump();
+  return id.is_null() ? "" : id.is_string() ? id.get<std::string>() : id.dump();
+}
+
+// Places of a list that have no id are known by their number.
+std::string label_of(const Json& place, std::size_t index) {
+  const std::string id = id_of(place);
+  return id.empty() ? std::to_string(index) : id;
 }
 
 std::string describe(const Json& place, std::size_t index) {
@@ -249,10 +255,12 @@ bool is_open_meteo(const Json& json) {
 
 void read_open_meteo(const LocatedJson& file, const ReadingChoices& choices, Readings& readings) {
   Block block{&file.value(), "", "daily"};
+  readings.station.id = id_of(file.value());
   if (file.value().is_array()) {
     const std::size_t index = chosen_place(file, choices.station);
     block.place = &file.value()[index];
     block.pointer = '/' + std::to_string(index);
+    readings.station.id = label_of(*block.place, index);
     readings.because.push_back("the place is " + describe(*block.place, index));
   }
   readings.station.latitude = number(*block.place, "latitude");

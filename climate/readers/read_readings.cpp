@@ -55,12 +55,12 @@ std::vector<std::string> content_only(const Opening& opening, const ReadingChoic
   return Recognise(opening);
 }
 
-// One station of a file; it was named in the opening.
+// Those that need the choice of a station have it from the opening.
 template <auto Read>
-Readings one_station(const Opening& opening, std::string_view name, const ReadingChoices& choices) {
-  Readings readings = Read(opening, name);
-  check_station(choices.station, readings);
-  return readings;
+Readings without_choices(const Opening& opening,
+                         std::string_view name,
+                         const ReadingChoices& /*choices*/) {
+  return Read(opening, name);
 }
 
 // Asked in this order after the archives' tables (archive_formats.cpp): what is told by fixed marks
@@ -70,29 +70,29 @@ constexpr std::array formats{
     Format{"JSON", content_only<recognise_json>, read_json},
     Format{"MIDAS daily temperatures (BADC-CSV)",
            content_only<recognise_midas>,
-           one_station<read_midas>},
+           without_choices<read_midas>},
     Format{"DSSAT weather file",
            content_only<recognise_dssat_weather>,
-           one_station<read_dssat_weather>},
-    Format{"INTA .DAT", content_only<recognise_inta_dat>, one_station<read_inta_dat>},
+           without_choices<read_dssat_weather>},
+    Format{"INTA .DAT", content_only<recognise_inta_dat>, without_choices<read_inta_dat>},
     Format{"Environment Canada .DLY",
            content_only<recognise_canada_dly>,
-           one_station<read_canada_dly>},
-    Format{"GHCN-Daily .dly", content_only<recognise_ghcn_dly>, one_station<read_ghcn_dly>},
+           without_choices<read_canada_dly>},
+    Format{"GHCN-Daily .dly", content_only<recognise_ghcn_dly>, without_choices<read_ghcn_dly>},
     Format{"GHCN-Daily CSV, a month a row",
            content_only<recognise_ghcn_month_csv>,
-           one_station<read_ghcn_month_csv>},
+           without_choices<read_ghcn_month_csv>},
     Format{"GHCN-Daily CSV, an element a row",
            content_only<recognise_ghcn_long_csv>,
-           one_station<read_ghcn_long_csv>},
+           without_choices<read_ghcn_long_csv>},
     Format{"GHCN-Daily CSV, a day a row",
            content_only<recognise_ghcn_wide_csv>,
-           one_station<read_ghcn_wide_csv>},
+           without_choices<read_ghcn_wide_csv>},
     Format{"CSV in blocks, as Open-Meteo writes it",
            content_only<recognise_open_meteo_csv>,
            read_open_meteo_csv},
     Format{"readings within the day", recognise_logger, read_logger},
-    Format{"daily table", content_only<recognise_daily_table>, one_station<read_daily_table>},
+    Format{"daily table", content_only<recognise_daily_table>, without_choices<read_daily_table>},
 };
 
 // The first fault of a row, or, where no row is faulty, the first note: why nothing is left.
@@ -129,7 +129,8 @@ void say_when_list_is_cut(Readings& readings) {
   }
 }
 
-Readings finished(Readings readings) {
+Readings finished(Readings readings, const ReadingChoices& choices) {
+  check_station(choices.station, readings);
   if (readings.rows.empty()) {
     refuse_without_rows(readings);
   }
@@ -143,8 +144,7 @@ Readings read_text(std::string_view text, std::string_view name, const ReadingCh
   opening.station = choices.station;
   if (!is_json(text)) { // whose one long line no reader of lines should see
     if (auto readings = read_archive(opening, name)) {
-      check_station(choices.station, *readings);
-      return finished(std::move(*readings));
+      return finished(std::move(*readings), choices);
     }
     refuse_unread_format(opening, name);
   }
@@ -156,7 +156,7 @@ Readings read_text(std::string_view text, std::string_view name, const ReadingCh
     Readings readings = format.read(opening, name, choices);
     readings.format = format.name;
     readings.because.insert(readings.because.begin(), because.begin(), because.end());
-    return finished(std::move(readings));
+    return finished(std::move(readings), choices);
   }
   refuse_unknown_format(opening, name);
 }

@@ -96,6 +96,17 @@ TEST(OpenMeteoJson, OfSeveralPlacesItIsAskedWhichIsMeant) {
   EXPECT_TRUE(says(refusal_for(places, {"9", "", ""}), "the file has no place '9'"));
 }
 
+TEST(OpenMeteoJson, TheOnePlaceOfAFileIsNotTakenForAnother) {
+  EXPECT_EQ(refusal_for(daily, {"7", "", ""}),
+            "f.json: station '7' was asked for, and this file names no station; expected a file "
+            "that holds that station; correct \"station\" beside the file in garden.json, or "
+            "remove it");
+  const std::string named = R"({"location_id": 7, "daily": {"time": ["2024-03-31"],
+      "temperature_2m_min": [6]}})";
+  EXPECT_EQ(rows_of(read_readings(named, "f.json", {"7", "", ""})), "2024-03-31 6/-");
+  EXPECT_TRUE(says(refusal_for(named, {"8", "", ""}), "and this file is of '7'"));
+}
+
 std::string hours_of_a_day(std::string_view place, bool unix_times) {
   std::string times;
   std::string values;
@@ -141,6 +152,12 @@ TEST(PowerJson, ReadsBothElementsAndLeavesTheFillValueOut) {
   EXPECT_EQ(readings.station.longitude, 19.2);
   EXPECT_EQ(readings.station.elevation_m, 210.5);
   EXPECT_EQ(readings.because.back(), "days are those of LST");
+}
+
+TEST(PowerJson, NamesNoStationSoNoneCanBeAskedFor) {
+  EXPECT_TRUE(says(
+      refusal_for(R"({"properties": {"parameter": {"T2M_MIN": {"20240330": 5}}}})", {"7", "", ""}),
+      "station '7' was asked for, and this file names no station"));
 }
 
 TEST(PowerJson, AnotherFillValueIsHeeded) {

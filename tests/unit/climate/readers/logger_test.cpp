@@ -286,6 +286,16 @@ TEST(Logger, SeveralStationsAreRefused) {
   EXPECT_TRUE(says(refusal_here(text), "several stations are mixed"));
 }
 
+TEST(Logger, OfAFileThatNamesNoStationNoneCanBeAskedFor) {
+  const std::string text = "Time,Temp\n" + rows(simple(iso));
+  try {
+    static_cast<void>(read_readings(text, "logger.csv", {"7", "", "Africa/Johannesburg"}));
+    ADD_FAILURE() << "was read";
+  } catch (const InputError& error) {
+    EXPECT_TRUE(says(to_text(error.problem()), "and this file names no station"));
+  }
+}
+
 TEST(Logger, ADailyTableIsNoLoggersFile) {
   EXPECT_EQ(read("date,tmin,tmax,temp\n2024-03-31,5,18,11\n2024-04-01,6,19,12\n").format,
             "daily table");
