@@ -24,11 +24,18 @@ using Json = nlohmann::ordered_json;
 constexpr std::string_view parameters_at = "/properties/parameter/";
 constexpr double usual_fill_value = -999.0;
 
+/// The dates met as keys, whatever they hold: each is a row of the file.
+struct PowerKeys {
+  std::set<std::string> all;
+  std::set<std::string> faulty;
+};
+
 // One parameter's values into the rows, by date.
 void take_parameter(const LocatedJson& file,
                     std::string_view parameter,
                     float Reading::*element,
                     std::map<Date, Reading>& rows,
+                    PowerKeys& keys,
                     Readings& readings) {
   const Json& json = file.value();
   const Json& fill = member(member(json, "header"), "fill_value");
@@ -36,10 +43,10 @@ void take_parameter(const LocatedJson& file,
   const Json& values = member(member(member(json, "properties"), "parameter"), parameter);
   for (const auto& [key, value] : values.items()) {
     const std::string pointer = std::string(parameters_at) + std::string(parameter) + '/' + key;
-    ++readings.rows_read;
+    keys.all.insert(key);
     const auto date = key.size() == 8 ? read_date(key, std::nullopt) : std::nullopt;
     if (!date || !(value.is_number() || value.is_null())) {
-      ++readings.rows_faulty;
+      keys.faulty.insert(key);
       report_fault(readings,
                    line_of(file, pointer),
                    0,
@@ -81,11 +88,12 @@ float element_of(const LocatedJson& file,
                  const Json& day,
                  std::size_t index,
                  std::string_view key,
-                 Readings& readings) {
+                 Readings& readings,
+                 bool& good) {
   const std::string text = text_of(day, key);
   const auto value = read_temperature(text);
   if (!value) {
-    ++readings.rows_faulty;
+    good = false;
     report_fault(readings,
                  line_of(file, '/' + std::to_string(index) + '/' + std::string(key)),
                  0,
@@ -141,8 +149,10 @@ void take_day(const LocatedJson& file, std::size_t index, Readings& readings) {
     return;
   }
   Reading row{date->date, missing_c, missing_c, 0};
-  row.night_c = element_of(file, day, index, "tmin", readings);
-  row.day_c = element_of(file, day, index, "tmax", readings);
+  bool good = true;
+  row.night_c = element_of(file, day, index, "tmin", readings, good);
+  row.day_c = element_of(file, day, index, "tmax", readings, good);
+  readings.rows_faulty += good ? 0U : 1U;
   if (!std::isnan(row.night_c) || !std::isnan(row.day_c)) {
     row.line = static_cast<std::uint32_t>(line_of(file, pointer + "/fecha"));
     readings.rows.push_back(row);
@@ -165,8 +175,11 @@ void read_power(const LocatedJson& file, Readings& readings) {
                 "ask for T2M_MIN and T2M_MAX in the download");
   }
   std::map<Date, Reading> rows;
-  take_parameter(file, "T2M_MIN", &Reading::night_c, rows, readings);
-  take_parameter(file, "T2M_MAX", &Reading::day_c, rows, readings);
+  PowerKeys keys;
+  take_parameter(file, "T2M_MIN", &Reading::night_c, rows, keys, readings);
+  take_parameter(file, "T2M_MAX", &Reading::day_c, rows, keys, readings);
+  readings.rows_read = keys.all.size();
+  readings.rows_faulty = keys.faulty.size();
   for (const auto& [date, row] : rows) {
     readings.rows.push_back(row);
   }

@@ -152,16 +152,18 @@ std::optional<date::local_seconds> clock_of(const std::string& text, seconds off
   return stamp && stamp->year_leads ? clock_time(*stamp, StampOrder::year_first) : std::nullopt;
 }
 
-// One value in °C; NaN where there is none or it cannot be read, which is reported.
+// One value in °C; NaN where there is none or it cannot be read, which is reported and makes the
+// row a bad one.
 float value_of(const Block& block,
                const CsvReader& rows,
                std::optional<std::size_t> column,
                std::size_t line,
-               Readings& readings) {
+               Readings& readings,
+               bool& good) {
   const std::string text = field(rows, column);
   const auto value = read_temperature(text);
   if (!value) {
-    ++readings.rows_faulty;
+    good = false;
     report_fault(readings,
                  line,
                  rows.column(*column),
@@ -174,7 +176,8 @@ float value_of(const Block& block,
   return to_celsius(*value, block.header.columns[*column].unit.value_or(TemperatureUnit::celsius));
 }
 
-// Calls `take` with the clock and the line of each row of the place.
+// Calls `take` with the clock and the line of each row of the place; it says whether the row was
+// good.
 template <class Take>
 void for_rows(const Block& block, const Place& place, Readings& readings, const Take& take) {
   const auto id = named(block.header, "location_id");
@@ -197,7 +200,7 @@ void for_rows(const Block& block, const Place& place, Readings& readings, const 
                    "download it again");
       continue;
     }
-    take(rows, *clock, line);
+    readings.rows_faulty += take(rows, *clock, line) ? 0U : 1U;
   }
 }
 
@@ -207,17 +210,19 @@ void read_days(const Block& block, const Place& place, Readings& readings) {
            place,
            readings,
            [&](const CsvReader& rows, date::local_seconds clock, std::size_t line) {
+             bool good = true;
              Reading row{
                  date::floor<Days>(clock), missing_c, missing_c, static_cast<std::uint32_t>(line)};
              if (header.night) {
-               row.night_c = value_of(block, rows, header.night, line, readings);
+               row.night_c = value_of(block, rows, header.night, line, readings, good);
              }
              if (header.day) {
-               row.day_c = value_of(block, rows, header.day, line, readings);
+               row.day_c = value_of(block, rows, header.day, line, readings, good);
              }
              if (!std::isnan(row.night_c) || !std::isnan(row.day_c)) {
                readings.rows.push_back(row);
              }
+             return good;
            });
 }
 
@@ -236,11 +241,13 @@ void read_hours(const Block& block,
            place,
            readings,
            [&](const CsvReader& rows, date::local_seconds clock, std::size_t line) {
-             const float value = value_of(block, rows, column, line, readings);
+             bool good = true;
+             const float value = value_of(block, rows, column, line, readings, good);
              if (!std::isnan(value)) {
                series.readings.push_back(
                    {clock - place.offset, value, static_cast<std::uint32_t>(line)});
              }
+             return good;
            });
   add_nights_and_days(std::move(series), choices, readings);
 }

@@ -116,12 +116,13 @@ const Json& array_of(const LocatedJson& file, const Block& block, const std::str
   return array;
 }
 
-// NaN for null; a fault is reported and gives NaN, too.
+// NaN for null; a fault is reported, gives NaN, too, and makes the row a bad one.
 float value_at(const LocatedJson& file,
                const Block& block,
                const std::string& key,
                std::size_t index,
-               Readings& readings) {
+               Readings& readings,
+               bool& good) {
   if (key.empty()) {
     return missing_c;
   }
@@ -130,7 +131,7 @@ float value_at(const LocatedJson& file,
     return to_celsius(value.get<float>(), unit_of(block, key));
   }
   if (!value.is_null()) {
-    ++readings.rows_faulty;
+    good = false;
     const std::string pointer = block.at(key) + '/' + std::to_string(index);
     report_fault(readings,
                  line_of(file, pointer),
@@ -199,8 +200,10 @@ void read_daily(const LocatedJson& file, const Block& block, Readings& readings)
       continue;
     }
     Reading row{date::floor<Days>(*clock), missing_c, missing_c, 0};
-    row.night_c = value_at(file, block, night, i, readings);
-    row.day_c = value_at(file, block, day, i, readings);
+    bool good = true;
+    row.night_c = value_at(file, block, night, i, readings, good);
+    row.day_c = value_at(file, block, day, i, readings, good);
+    readings.rows_faulty += good ? 0U : 1U;
     if (!std::isnan(row.night_c) || !std::isnan(row.day_c)) {
       row.line =
           static_cast<std::uint32_t>(line_of(file, block.at("time") + '/' + std::to_string(i)));
@@ -233,7 +236,9 @@ void read_hourly(const LocatedJson& file,
       report_time(file, block, i, readings);
       continue;
     }
-    const float value = value_at(file, block, key, i, readings);
+    bool good = true;
+    const float value = value_at(file, block, key, i, readings, good);
+    readings.rows_faulty += good ? 0U : 1U;
     if (!std::isnan(value)) {
       const auto line = line_of(file, block.at("time") + '/' + std::to_string(i));
       series.readings.push_back({*clock - offset, value, static_cast<std::uint32_t>(line)});

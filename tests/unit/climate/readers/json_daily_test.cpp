@@ -82,6 +82,14 @@ TEST(OpenMeteoJson, FaultsHaveTheirPlace) {
   EXPECT_EQ(readings.problems.at(1).line, 2U);
 }
 
+TEST(OpenMeteoJson, ADayWithTwoFaultsIsOneFaultyRow) {
+  const Readings readings = read(R"({"daily": {"time": ["2024-03-31", "2024-04-01"],
+      "temperature_2m_min": ["a", 5], "temperature_2m_max": ["b", 15]}})");
+  EXPECT_EQ(readings.rows_read, 2U);
+  EXPECT_EQ(readings.rows_faulty, 1U);
+  EXPECT_EQ(readings.problems.size(), 2U);
+}
+
 constexpr std::string_view places = R"([
   {"latitude": 1.5, "longitude": 2.5, "daily": {"time": ["2024-03-31"], "temperature_2m_min": [5]}},
   {"location_id": 7, "latitude": 3.5, "longitude": 4.5,
@@ -154,6 +162,16 @@ TEST(PowerJson, ReadsBothElementsAndLeavesTheFillValueOut) {
   EXPECT_EQ(readings.because.back(), "days are those of LST");
 }
 
+TEST(PowerJson, RowsAreDatesWhateverTheyHold) {
+  const Readings readings = read(R"({"properties": {"parameter": {
+      "T2M_MAX": {"20240330": 18.5, "20240331": "x", "soon": 3},
+      "T2M_MIN": {"20240330": 5.1, "20240331": "y"}}}})");
+  EXPECT_EQ(rows_of(readings), "2024-03-30 5.1/18.5");
+  EXPECT_EQ(readings.rows_read, 3U);
+  EXPECT_EQ(readings.rows_faulty, 2U);
+  EXPECT_EQ(readings.problems.size(), 3U);
+}
+
 TEST(PowerJson, NamesNoStationSoNoneCanBeAskedFor) {
   EXPECT_TRUE(says(
       refusal_for(R"({"properties": {"parameter": {"T2M_MIN": {"20240330": 5}}}})", {"7", "", ""}),
@@ -185,6 +203,14 @@ TEST(AemetJson, TextsWithDecimalCommasAreRead) {
   EXPECT_EQ(readings.rows_faulty, 1U);
   EXPECT_EQ(readings.problems.at(0).line, 6U);
   EXPECT_EQ(readings.station.id, "A1");
+}
+
+TEST(AemetJson, ADayWithTwoFaultsIsOneFaultyRow) {
+  const Readings readings = read(R"([
+ {"fecha": "2024-03-30", "indicativo": "A1", "tmin": "x", "tmax": "y"},
+ {"fecha": "2024-03-31", "indicativo": "A1", "tmin": "0,5"}])");
+  EXPECT_EQ(readings.rows_faulty, 1U);
+  EXPECT_EQ(readings.problems.size(), 2U);
 }
 
 TEST(AemetJson, OfSeveralStationsOneIsChosen) {

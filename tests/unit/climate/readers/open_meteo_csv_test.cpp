@@ -82,6 +82,15 @@ TEST(OpenMeteoCsv, FaultsHaveTheirPlace) {
   EXPECT_EQ(readings.problems.at(1).column, 12U);
 }
 
+TEST(OpenMeteoCsv, ADayWithTwoFaultsIsOneFaultyRow) {
+  const Readings readings =
+      read(one_place + "time,temperature_2m_max (°C),temperature_2m_min (°C)\n"
+                       "2024-03-30,hot,cold\n2024-03-31,15,5\n");
+  EXPECT_EQ(readings.rows_read, 2U);
+  EXPECT_EQ(readings.rows_faulty, 1U);
+  EXPECT_EQ(readings.problems.size(), 2U);
+}
+
 TEST(OpenMeteoCsv, WithoutTemperaturesItIsRefused) {
   EXPECT_TRUE(says(refusal_for(one_place + "time,rain_sum (mm)\n2024-03-30,5\n"),
                    "no block of the file holds air temperatures"));
