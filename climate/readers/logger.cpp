@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <set>
 #include <span>
 #include <utility>
@@ -22,7 +23,7 @@ struct Course {
   Readings readings;
   OneStation station;
   std::vector<LoggerRow> rows;     ///< with a time and a temperature
-  std::vector<std::size_t> blocks; ///< index of the first row behind each further header
+  std::vector<std::size_t> blocks; ///< line of each further header
   // Rows without a time since the last one with it: faults, or, at the end, a footer.
   std::vector<Problem> undated;
   std::size_t undated_rows = 0;
@@ -61,7 +62,7 @@ void take_undated(const LoggerLayout& layout,
                   std::size_t line) {
   const Fields fields = rows.fields();
   if (is_header_row(fields)) {
-    course.blocks.push_back(course.rows.size());
+    course.blocks.push_back(line);
     return;
   }
   ++course.undated_rows;
@@ -170,16 +171,19 @@ float in_celsius(const LoggerLayout& layout, const LoggerRow& row) {
   return unit ? to_celsius(*row.value, *unit) : *row.value;
 }
 
-// A second block that begins before the first one ends is of another sensor.
+// A second block that begins before the first one ends is of another sensor. Rows whose date is no
+// day are in neither: a block is what stands between the lines of two headers.
 void refuse_blocks_of_one_time(const TimedSeries& series, const Course& course) {
-  for (const std::size_t first : course.blocks) {
-    if (first == 0 || first >= series.readings.size()) {
+  const std::vector<TimedReading>& all = series.readings;
+  for (const std::size_t header : course.blocks) {
+    const auto first = std::find_if(
+        all.begin(), all.end(), [&](const TimedReading& reading) { return reading.line > header; });
+    if (first == all.begin() || first == all.end()) {
       continue;
     }
-    const date::local_seconds begin = series.readings[first].clock;
-    if (begin > series.readings.front().clock && begin < series.readings[first - 1].clock) {
+    if (first->clock > all.front().clock && first->clock < std::prev(first)->clock) {
       refuse(course,
-             series.readings[first].line,
+             first->line,
              "a second block of readings for the same time",
              "one block of readings in a file",
              "which sensor is meant? Keep its block only");

@@ -272,6 +272,26 @@ TEST(Logger, ASecondBlockForTheSameTimeIsAsked) {
                    "logger.csv:100: a second block of readings for the same time"));
 }
 
+TEST(Logger, ARowWithADateThatIsNoDayNeitherEndsNorBeginsABlock) {
+  const std::string bad = "2026-04-31 10:00:00,12\n";
+  const std::string head = "Time,Temp\n";
+  const auto later =
+      rows([](date::local_seconds clock, int) { return stamp(iso, clock + hours{1}) + ",20"; });
+  const std::string block = head + rows(simple(iso)) + bad;
+  // Line 101 is the first of the second block; its first good row may stand behind a bad one.
+  EXPECT_TRUE(says(refusal_here(block + head + later),
+                   "logger.csv:101: a second block of readings for the same time"));
+  EXPECT_TRUE(says(refusal_here(block + head + bad + later),
+                   "logger.csv:102: a second block of readings for the same time"));
+  const std::string all = rows(simple(iso));
+  const std::size_t middle = all.find('\n', all.size() / 2) + 1;
+  const Readings readings =
+      read_here(head + all.substr(0, middle) + bad + head + bad + all.substr(middle));
+  EXPECT_EQ(rows_of(readings), two_days);
+  EXPECT_EQ(readings.rows_faulty, 2U);
+  EXPECT_TRUE(told(readings, "a date that is no day of the calendar"));
+}
+
 TEST(Logger, ExportsOneAfterAnotherAreOne) {
   const std::string head = "Time,Temp\n";
   const std::string all = rows(simple(iso));
