@@ -64,11 +64,12 @@ constexpr std::string_view jma_night = "\x8D\xC5\x92\xE1\x8B\x43\x89\xB7*|最低
 constexpr std::string_view jma_day = "\x8D\xC5\x8D\x82\x8B\x43\x89\xB7*|最高気温*";
 
 // The column behind the value repeats its name and holds the quality. Codes from memory: 8 sound,
-// 5 nearly complete, 4 and less incomplete, doubtful or missing.
+// 5 nearly complete, 4 and less incomplete, doubtful or missing. A 3 is in no list of them that we
+// know; under 5 it is not used either.
 constexpr QualityRule jma_rule(std::string_view column) {
   return {.column = column,
           .behind = 1,
-          .not_used = "0 1 2 4",
+          .not_used = "0 1 2 3 4",
           .why_not = "incomplete or doubtful (quality under 5)"};
 }
 

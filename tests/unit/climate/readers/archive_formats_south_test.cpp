@@ -170,5 +170,15 @@ TEST(Jma, ShiftJisIsReadByItsBytes) {
   EXPECT_EQ(marked.findings.size(), 1U);
 }
 
+TEST(Jma, NoMarkUnderFiveIsUsed) {
+  std::string text = "年月日,最低気温(℃),最低気温(℃)\n";
+  for (int mark = 0; mark <= 8; ++mark) {
+    text += "2024/4/" + std::to_string(mark + 1) + ",5.0," + std::to_string(mark) + '\n';
+  }
+  const Readings readings = read(text);
+  EXPECT_EQ(rows_of(readings), "2024-04-06 5/-; 2024-04-07 5/-; 2024-04-08 5/-; 2024-04-09 5/-");
+  EXPECT_EQ(readings.findings.size(), 5U);
+}
+
 } // namespace
 } // namespace nightsow::climate
