@@ -39,6 +39,10 @@ struct ClockStamp {
 /// Whole seconds or milliseconds since 1970 in UTC, of the years 1980 to 2100.
 [[nodiscard]] std::optional<date::sys_seconds> read_unix_time(std::string_view field);
 
+/// No clock is set further from UTC, east or west (under 16 hours in the tz database, from memory,
+/// and local mean time included); what says more is no offset.
+inline constexpr std::chrono::hours farthest_from_utc{18};
+
 /// "GMT-05:00", "UTC+2", "(UTC)" anywhere in a column's name: seconds east of UTC.
 [[nodiscard]] std::optional<std::chrono::seconds> offset_in(std::string_view name);
 

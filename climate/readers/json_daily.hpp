@@ -22,7 +22,8 @@ namespace nightsow::climate {
 
 /// Requires: recognised. `choices.station` picks one of several places.
 /// Throws InputError on bad JSON, on JSON of none of these kinds, when several places are given and
-/// none is chosen, on arrays of unequal length, and for hourly values as add_nights_and_days does.
+/// none is chosen, on arrays of unequal length, on a distance from UTC of over 18 hours, and for
+/// hourly values as add_nights_and_days does.
 [[nodiscard]] Readings read_json(const Opening& opening,
                                  std::string_view name,
                                  const ReadingChoices& choices);

@@ -67,14 +67,19 @@ void take_undated(const LoggerLayout& layout,
   }
   ++course.undated_rows;
   if (course.undated.size() < most_faults_listed) {
-    const std::size_t column = layout.header.stamp.value_or(layout.header.year.value_or(0));
-    course.undated.push_back({Severity::warning,
-                              course.readings.file,
-                              line,
-                              column < fields.size() ? rows.column(column) : 1,
-                              quoted(field_at(fields, column)) + " where the time should be",
-                              "a date and a time, such as 2024-03-31 21:30",
-                              "correct it or remove the row"});
+    const LoggerHeader& header = layout.header;
+    const bool minute = !minute_is_sound(header, fields);
+    const std::size_t column =
+        minute ? *header.minute : header.stamp.value_or(header.year.value_or(0));
+    course.undated.push_back(
+        {Severity::warning,
+         course.readings.file,
+         line,
+         column < fields.size() ? rows.column(column) : 1,
+         quoted(field_at(fields, column)) + " where the " + (minute ? "minute" : "time") +
+             " should be",
+         minute ? "a minute, 0 to 59" : "a date and a time, such as 2024-03-31 21:30",
+         "correct it or remove the row"});
   }
 }
 

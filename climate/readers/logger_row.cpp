@@ -41,9 +41,10 @@ std::optional<ClockStamp> stamp_of(const LoggerHeader& header, Fields fields) {
   }
   stamp->time = *time;
   stamp->has_time = true;
-  if (const auto minute = read_whole(field_at(fields, header.minute))) {
-    stamp->time += std::chrono::minutes{*minute};
+  if (!minute_is_sound(header, fields)) {
+    return std::nullopt;
   }
+  stamp->time += std::chrono::minutes{read_whole(field_at(fields, header.minute)).value_or(0)};
   return stamp;
 }
 
@@ -107,6 +108,13 @@ std::vector<std::string_view> views_of(const std::vector<std::string>& fields) {
 
 std::string_view field_at(Fields fields, std::optional<std::size_t> column) {
   return column && *column < fields.size() ? fields[*column] : std::string_view{};
+}
+
+bool minute_is_sound(const LoggerHeader& header, Fields fields) {
+  constexpr int last_minute = 59;
+  const std::string_view field = trimmed(field_at(fields, header.minute));
+  const auto minute = read_whole(field);
+  return field.empty() || (minute && *minute >= 0 && *minute <= last_minute);
 }
 
 LoggerRow understand_row(const LoggerLayout& layout, Fields fields, std::size_t line) {

@@ -34,6 +34,10 @@ struct LoggerRow {
 /// Empty where the row is too short.
 [[nodiscard]] std::string_view field_at(Fields fields, std::optional<std::size_t> column);
 
+/// Whether a column of minutes, where there is one, holds 0 to 59 or nothing (the full hour).
+/// Otherwise the row has no stamp.
+[[nodiscard]] bool minute_is_sound(const LoggerHeader& header, Fields fields);
+
 /// Whether the opening's rows show one date at several times of day, or seconds since 1970. (Daily
 /// tables may hold the time at which somebody looked.)
 [[nodiscard]] bool shows_times_of_day(const Opening& opening, const LoggerHeader& header);

@@ -73,6 +73,36 @@ std::string field(const CsvReader& rows, std::optional<std::size_t> column) {
                                                   : std::string();
 }
 
+[[noreturn]] void refuse(std::string_view name,
+                         std::size_t line,
+                         std::string found,
+                         std::string expected,
+                         std::string remedy) {
+  throw InputError({Severity::error,
+                    std::string(name),
+                    line,
+                    0,
+                    std::move(found),
+                    std::move(expected),
+                    std::move(remedy)});
+}
+
+// Left empty it is UTC.
+seconds offset_of(const std::string& text, std::size_t line, std::string_view name) {
+  if (text.empty()) {
+    return seconds{0};
+  }
+  const auto whole = read_whole(text);
+  if (!whole || std::chrono::abs(seconds{*whole}) > farthest_from_utc) {
+    refuse(name,
+           line,
+           "utc_offset_seconds is '" + printable(text) + "', which is no place's distance from UTC",
+           "whole seconds, 18 hours (64800) at most east or west",
+           "download it again");
+  }
+  return seconds{*whole};
+}
+
 std::vector<Place> places_of(const Block& block, std::string_view name) {
   std::vector<Place> places;
   CsvReader rows{block.text, ',', name};
@@ -83,8 +113,8 @@ std::vector<Place> places_of(const Block& block, std::string_view name) {
     place.station.latitude = read_decimal(field(rows, named(block.header, "latitude")));
     place.station.longitude = read_decimal(field(rows, named(block.header, "longitude")));
     place.station.elevation_m = read_decimal(field(rows, named(block.header, "elevation")));
-    place.offset =
-        seconds{read_whole(field(rows, named(block.header, "utc_offset_seconds"))).value_or(0)};
+    place.offset = offset_of(
+        field(rows, named(block.header, "utc_offset_seconds")), rows.line() + block.line - 1, name);
     place.zone = field(rows, named(block.header, "timezone"));
     places.push_back(std::move(place));
   }
@@ -105,19 +135,6 @@ std::string describe(const Place& place) {
          figure(place.station.longitude) + ")";
 }
 
-[[noreturn]] void refuse(std::string_view name,
-                         std::string found,
-                         std::string expected,
-                         std::string remedy) {
-  throw InputError({Severity::error,
-                    std::string(name),
-                    0,
-                    0,
-                    std::move(found),
-                    std::move(expected),
-                    std::move(remedy)});
-}
-
 Place chosen_place(const std::vector<Place>& places,
                    const std::string& station,
                    std::string_view name) {
@@ -132,9 +149,10 @@ Place chosen_place(const std::vector<Place>& places,
     list += (list.empty() ? "" : "; ") + describe(place);
   }
   if (places.empty()) {
-    refuse(name, "the lines above the readings name no place", "one place", "download it again");
+    refuse(name, 0, "the lines above the readings name no place", "one place", "download it again");
   }
   refuse(name,
+         0,
          station.empty() ? "the file holds several places: " + list
                          : "the file has no place '" + printable(station) + "'",
          station.empty() ? "one place" : "one of: " + list,
@@ -304,6 +322,7 @@ Readings read_open_meteo_csv(const Opening& opening,
     }
   }
   refuse(name,
+         0,
          "no block of the file holds air temperatures",
          "temperature_2m_min and temperature_2m_max, or temperature_2m",
          "ask for them in the download");

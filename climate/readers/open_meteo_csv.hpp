@@ -19,7 +19,8 @@ namespace nightsow::climate {
 [[nodiscard]] std::vector<std::string> recognise_open_meteo_csv(const Opening& opening);
 
 /// Requires: recognised. Throws InputError when several places are given and none is chosen by
-/// `choices.station`, when no block holds temperatures, and for hours as add_nights_and_days does.
+/// `choices.station`, when no block holds temperatures, when the distance from UTC is over 18
+/// hours, and for hours as add_nights_and_days does.
 [[nodiscard]] Readings read_open_meteo_csv(const Opening& opening,
                                            std::string_view name,
                                            const ReadingChoices& choices);

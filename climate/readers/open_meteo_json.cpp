@@ -143,12 +143,27 @@ float value_at(const LocatedJson& file,
   return missing_c;
 }
 
+constexpr std::string_view offset_key = "utc_offset_seconds";
+
+// A place that tells none is in UTC.
+void check_offset(const LocatedJson& file, const Block& block) {
+  constexpr double most_seconds = std::chrono::duration<double>(farthest_from_utc).count();
+  const Json& offset = member(*block.place, offset_key);
+  if (offset.is_null() || (offset.is_number() && std::abs(offset.get<double>()) <= most_seconds)) {
+    return;
+  }
+  refuse_json(file,
+              block.pointer + '/' + std::string(offset_key),
+              "\"utc_offset_seconds\" is " + printable(offset.dump()) +
+                  ", which is no place's distance from UTC",
+              "seconds, 18 hours (64800) at most east or west",
+              "download it again");
+}
+
+// Requires: it was checked.
 seconds offset_of(const Json& place) {
-  // No zone lies further from UTC than 14 hours; anything else is no offset.
-  constexpr double most_seconds = 14.0 * 3600.0;
-  const Json& offset = member(place, "utc_offset_seconds");
-  const double found = offset.is_number() ? offset.get<double>() : 0.0;
-  return seconds{std::abs(found) <= most_seconds ? static_cast<std::int64_t>(found) : 0};
+  const Json& offset = member(place, offset_key);
+  return seconds{offset.is_number() ? static_cast<std::int64_t>(offset.get<double>()) : 0};
 }
 
 // Of a text the clock as it stands there; seconds since 1970 are moved to the place's clock (the
@@ -268,6 +283,7 @@ void read_open_meteo(const LocatedJson& file, const ReadingChoices& choices, Rea
     readings.station.id = label_of(*block.place, index);
     readings.because.push_back("the place is " + describe(*block.place, index));
   }
+  check_offset(file, block);
   readings.station.latitude = number(*block.place, "latitude");
   readings.station.longitude = number(*block.place, "longitude");
   readings.station.elevation_m = number(*block.place, "elevation");

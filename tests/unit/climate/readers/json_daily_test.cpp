@@ -143,6 +143,21 @@ TEST(OpenMeteoJson, HoursInUtcNeedTheGardensZone) {
             "2024-03-31 -/23; 2024-04-01 6/23");
 }
 
+TEST(OpenMeteoJson, ADistanceFromUtcThatNoPlaceHasIsRefused) {
+  const auto text_with = [](const std::string& offset) {
+    return R"({"utc_offset_seconds": )" + offset +
+           R"(, "daily": {"time": ["2024-03-31"], "temperature_2m_min": [5]}})";
+  };
+  for (const char* sound : {"64800", "-64800", "null"}) {
+    EXPECT_EQ(rows_of(read(text_with(sound))), "2024-03-31 5/-") << sound;
+  }
+  for (const char* unsound : {"64801", "-1e300", "\"east\""}) {
+    EXPECT_TRUE(says(refusal_for(text_with(unsound)),
+                     "which is no place's distance from UTC; expected seconds, 18 hours (64800)"))
+        << unsound;
+  }
+}
+
 TEST(OpenMeteoJson, WithoutTemperaturesItIsRefused) {
   EXPECT_TRUE(says(refusal_for(R"({"daily": {"time": ["2024-03-31"], "rain_sum": [5]}})"),
                    R"(neither "daily" nor "hourly" holds air temperatures)"));

@@ -155,6 +155,25 @@ TEST(Logger, YearMonthDayAndHourMayStandApart) {
   EXPECT_EQ(readings.station.id, "7");
 }
 
+TEST(Logger, AMinuteBeyondTheHourIsAFaultOfItsRow) {
+  const auto text_with = [](const std::string& minute) {
+    return "Year,Month,Day,Hour,Minute,Temp\n" + rows([&](date::local_seconds clock, int i) {
+             return stamp("%Y,%m,%d,%H,", clock) + (i == 50 ? minute : stamp("%M", clock)) + ',' +
+                    figure(celsius(clock));
+           });
+  };
+  for (const char* minute : {"60", "-1", "900000000", "half"}) {
+    const Readings readings = read_here(text_with(minute));
+    EXPECT_EQ(rows_of(readings), two_days) << minute;
+    EXPECT_EQ(readings.rows_faulty, 1U) << minute;
+    EXPECT_TRUE(told(readings,
+                     "logger.csv:52:15: '" + std::string(minute) +
+                         "' where the minute should be; expected a minute, 0 to 59"))
+        << minute;
+  }
+  EXPECT_EQ(read_here(text_with("59")).rows_faulty, 0U);
+}
+
 TEST(Logger, SecondsSince1970AreOfUtc) {
   const auto text =
       "time,temperature\n" + rows([](date::local_seconds clock, int) {

@@ -72,6 +72,22 @@ TEST(OpenMeteoCsv, OfSeveralPlacesItIsAskedWhichIsMeant) {
   EXPECT_TRUE(says(refusal_for(text, {"2", "", ""}), "the file has no place '2'"));
 }
 
+TEST(OpenMeteoCsv, ADistanceFromUtcThatNoPlaceHasIsRefused) {
+  const auto text_with = [](const std::string& offset) {
+    return "latitude,longitude,utc_offset_seconds\n1,2," + offset +
+           "\n\ntime,temperature_2m_min (°C)\n2024-03-30,5\n";
+  };
+  for (const char* sound : {"64800", "-64800", ""}) {
+    EXPECT_EQ(rows_of(read(text_with(sound))), "2024-03-30 5/-") << sound;
+  }
+  for (const char* unsound : {"64801", "-64801", "99999999999", "7200.5", "east"}) {
+    EXPECT_EQ(refusal_for(text_with(unsound)),
+              "f.csv:2: utc_offset_seconds is '" + std::string(unsound) +
+                  "', which is no place's distance from UTC; expected whole seconds, 18 hours "
+                  "(64800) at most east or west; download it again");
+  }
+}
+
 TEST(OpenMeteoCsv, FaultsHaveTheirPlace) {
   const Readings readings =
       read(one_place + "time,temperature_2m_min (°C)\nsoon,5\n2024-03-31,warm\n2024-04-01,7\n");
