@@ -17,6 +17,7 @@ struct ClimateFile {
   std::string unit;
   std::string bench; ///< empty: station
   std::vector<std::string> because;
+  bool forecast = false; ///< of coming days, at station level
 };
 
 /// How many readings screening found at fault, by kind.

@@ -244,7 +244,8 @@ ClimateAnswer climate_report(const LoadedGarden& garden, const ClimateRequest& r
   answer.swing_k = rounded_tenth(station.turning.swing.kelvin());
   answer.night_sd_c = rounded_tenth(station.smooth.night.residual_sd_c);
   for (const ReadingsFile& file : garden.files) {
-    answer.files.push_back({file.file, file.format, file.unit, file.bench, file.because});
+    answer.files.push_back(
+        {file.file, file.format, file.unit, file.bench, file.because, file.forecast});
   }
   answer.months = month_lines(garden, station.smooth);
   answer.benches = bench_lines(garden, seasons);

@@ -130,9 +130,9 @@ climate::Readings read_entry(const ReadingsEntry& entry,
   climate::Readings readings =
       climate::read_readings(text, entry.file, choices_of(entry, loaded.garden));
   keep_problems(readings, loaded.problems);
-  const bool used = entry.kind == ReadingsEntry::Kind::readings;
+  const bool forecast = entry.kind == ReadingsEntry::Kind::forecast;
   loaded.files.push_back(
-      {entry.file, readings.format, readings.because, readings.unit, entry.bench, used});
+      {entry.file, readings.format, readings.because, readings.unit, entry.bench, forecast});
   return readings;
 }
 

@@ -26,8 +26,8 @@ struct ReadingsFile {
   std::string format;
   std::vector<std::string> because;
   std::string unit;
-  std::string bench; ///< empty: the station
-  bool used = true;  ///< false: a forecast, from which no date is made yet
+  std::string bench;     ///< empty: the station
+  bool forecast = false; ///< at station level
 };
 
 /// A garden's folder as it was read, before anything depends on today.

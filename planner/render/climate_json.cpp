@@ -41,6 +41,7 @@ Json file_json(const ClimateFile& file) {
   json["format"] = json_text(file.format);
   json["unit"] = json_text(file.unit);
   json["bench"] = json_text(file.bench);
+  json["kind"] = file.forecast ? "forecast" : "readings";
   json["because"] = file.because;
   return json;
 }

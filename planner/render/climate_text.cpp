@@ -28,16 +28,22 @@ std::string section(std::string_view heading, const std::string& text, const Tex
   return text.empty() ? "" : '\n' + heading_text(heading, style) + text;
 }
 
+std::string role_text(const ClimateFile& file) {
+  if (file.forecast) {
+    return "a forecast for the station";
+  }
+  return file.bench.empty() ? "the station" : "logger on the " + file.bench;
+}
+
 std::string files_text(const ClimateAnswer& answer, const TextStyle& style) {
   std::string text;
   for (const auto& file : answer.files) {
-    text +=
-        paragraph("  ",
-                  fmt::format("{}: {}, in {}, {}",
-                              file.file,
-                              plain_word("", file.format),
-                              file.unit,
-                              file.bench.empty() ? "the station" : "logger on the " + file.bench));
+    text += paragraph("  ",
+                      fmt::format("{}: {}, in {}, {}",
+                                  file.file,
+                                  plain_word("", file.format),
+                                  file.unit,
+                                  role_text(file)));
     for (const auto& why : file.because) {
       text += style.why ? paragraph(std::string{under_row} + "because: ", why) : "";
     }

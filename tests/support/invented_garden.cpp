@@ -162,7 +162,7 @@ planner::GardenFolder folder_of(const InventedGarden& invented,
   planner::GardenFolder folder;
   folder.garden = plain_garden(invented);
   folder.station = std::move(station);
-  folder.files.push_back({"readings/invented.csv", "daily table", {}, "°C", "", true});
+  folder.files.push_back({"readings/invented.csv", "daily table", {}, "°C", "", false});
   for (const std::string& text : invented.packets) {
     folder.packets.push_back(packet_from(text, today));
   }

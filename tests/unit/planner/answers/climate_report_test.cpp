@@ -302,6 +302,13 @@ TEST_P(ClimateReportOnBothHalves, TellsWhatWasRead) {
   EXPECT_EQ(answer.files.at(0).file, "readings/invented.csv");
 }
 
+TEST_P(ClimateReportOnBothHalves, ListsAForecastAsOne) {
+  garden_.files.push_back({"coming.json", "JSON", {}, "°C", "", true});
+  const ClimateAnswer answer = climate_report(garden_, {});
+  EXPECT_FALSE(answer.files.at(0).forecast);
+  EXPECT_TRUE(answer.files.at(1).forecast);
+}
+
 TEST_P(ClimateReportOnBothHalves, TellsAnotherSeasonWhenAsked) {
   const int season = climate_report(garden_, {}).season;
   const ClimateAnswer next = climate_report(garden_, {.all_findings = false, .season = season + 1});

@@ -34,7 +34,7 @@ TEST(LoadGarden, AFolderBecomesAGarden) {
   EXPECT_EQ(garden.station.series.size(), 90U);
   EXPECT_EQ(garden.packets.at(0).id, "b1");
   EXPECT_EQ(garden.files.at(0).file, "readings/station.csv");
-  EXPECT_TRUE(garden.files.at(0).used);
+  EXPECT_FALSE(garden.files.at(0).forecast);
   EXPECT_TRUE(garden.catalogue->rule_for("Bulbine annua").found);
 }
 
@@ -130,8 +130,8 @@ TEST(LoadGarden, LoggersAreHeldForTheirBenchAndForecastsApart) {
                R"({"daily": {"time": ["2026-03-01"], "temperature_2m_min": [9]}})");
   const GardenFolder garden = load_garden(folder.path());
   EXPECT_EQ(garden.station.series.size(), 90U);
-  EXPECT_TRUE(garden.files.at(1).used);
-  EXPECT_FALSE(garden.files.at(2).used);
+  EXPECT_FALSE(garden.files.at(1).forecast);
+  EXPECT_TRUE(garden.files.at(2).forecast);
   EXPECT_EQ(garden.files.at(2).format, "JSON");
   EXPECT_EQ(garden.bench_loggers.at("open bench").series.night_c()[0], 1.0F);
   EXPECT_EQ(garden.forecast.series.night_c()[0], 9.0F);

@@ -62,6 +62,15 @@ TEST(ClimateText, AFileSaysWhatItIsAndWhyOnlyWhenAsked) {
   EXPECT_TRUE(holds(climate_text(small_climate(), style), "its header names tmin and tmax"));
 }
 
+TEST(ClimateText, AForecastIsNotTheStation) {
+  ClimateAnswer answer = small_climate();
+  answer.files = {{"coming.json", "JSON", "°C", "", {}, true},
+                  {"frame.csv", "daily table", "°C", "frame", {}, false}};
+  const std::string text = climate_text(answer, {});
+  EXPECT_TRUE(holds(text, "coming.json: JSON, in °C, a forecast for the station\n")) << text;
+  EXPECT_TRUE(holds(text, "frame.csv: daily table, in °C, logger on the frame\n")) << text;
+}
+
 TEST(ClimateText, ABenchSaysHowItWasReckonedAndWhatWouldCountOtherwise) {
   ClimateAnswer climate = small_climate();
   BenchLine line;

@@ -155,6 +155,14 @@ TEST(ClimateJson, APlaceWithoutPhasesSaysWhy) {
   EXPECT_EQ(json["no_phases"][0]["values"]["why"], "swing_too_small");
 }
 
+TEST(ClimateJson, AForecastIsToldFromReadings) {
+  ClimateAnswer climate = small_climate();
+  climate.files.push_back({"coming.json", "JSON", "°C", "", {}, true});
+  const Json files = Json::parse(to_json(climate))["files"];
+  EXPECT_EQ(files[0]["kind"], "readings");
+  EXPECT_EQ(files[1]["kind"], "forecast");
+}
+
 TEST(ClimateJson, ALoggersRecordStandsUnderItsBench) {
   ClimateAnswer climate = small_climate();
   LoggerRecord record;
