@@ -187,42 +187,53 @@ BenchOffset mean_offset(const DailySeries& air, const DailySeries& station, Benc
           source};
 }
 
-DailySeries lengthened(const DailySeries& series, Date last) {
-  DailySeries longer{series.first(),
-                     static_cast<std::size_t>(days_between(series.first(), last) + 1)};
+// The same from the earlier first day to the later last day of two.
+DailySeries spanning(const DailySeries& series, const DailySeries& other) {
+  const Date first = std::min(series.first(), other.first());
+  const Date last = std::max(series.last(), other.last());
+  DailySeries longer{first, static_cast<std::size_t>(days_between(first, last) + 1)};
   for (std::size_t i = 0; i < series.size(); ++i) {
-    longer.set_night(i, series.night_c()[i], series.night_mark()[i]);
-    longer.set_day(i, series.day_c()[i]);
+    const std::size_t at = *longer.index_of(series.date_of(i));
+    longer.set_night(at, series.night_c()[i], series.night_mark()[i]);
+    longer.set_day(at, series.day_c()[i]);
   }
   return longer;
 }
 
+// A maximum read in the sun is none of the air's. Where no maximum of the station tells it from the
+// sun, those it has beside others of its readings do: a logger that they find in the shade is
+// believed, any other is not.
+bool is_sound_day(double logger_day_c, double station_day_c, bool shaded) {
+  return std::isnan(station_day_c)
+             ? shaded && !std::isnan(logger_day_c)
+             : !std::isnan(logger_day_c) && !in_the_sun(logger_day_c, station_day_c);
+}
+
 // The logger's sound readings in place of what was reckoned. Returns how many nights.
-int overlay(const DailySeries& logger, const DailySeries& station, DailySeries& air) {
+int overlay(const DailySeries& logger,
+            const DailySeries& station,
+            const Transfer& transfer,
+            DailySeries& air) {
   if (logger.empty() || air.empty()) {
     return 0;
   }
-  if (logger.last() > air.last()) {
-    air = lengthened(air, logger.last());
+  if (logger.first() < air.first() || logger.last() > air.last()) {
+    air = spanning(air, logger);
   }
   int nights = 0;
   for (std::size_t i = 0; i < logger.size(); ++i) {
     const Date date = logger.date_of(i);
-    const std::optional<std::size_t> at = air.index_of(date);
-    if (!at) {
-      continue;
-    }
+    const std::size_t at = *air.index_of(date);
     if (!std::isnan(logger.night_c()[i])) {
-      air.set_night(*at, logger.night_c()[i], logger.night_mark()[i]);
+      air.set_night(at, logger.night_c()[i], logger.night_mark()[i]);
       ++nights;
     }
-    // Without the station's maximum nothing tells whether the sun was on the logger.
     const std::optional<std::size_t> outside = station.index_of(date);
-    const auto day = static_cast<double>(logger.day_c()[i]);
-    const double outside_day =
-        outside ? static_cast<double>(station.day_c()[*outside]) : static_cast<double>(missing_c);
-    if (!std::isnan(day - outside_day) && !in_the_sun(day, outside_day)) {
-      air.set_day(*at, logger.day_c()[i]);
+    const float outside_day = outside ? station.day_c()[*outside] : missing_c;
+    if (is_sound_day(static_cast<double>(logger.day_c()[i]),
+                     static_cast<double>(outside_day),
+                     transfer.day.has_value())) {
+      air.set_day(at, logger.day_c()[i]);
     }
   }
   return nights;
@@ -276,7 +287,7 @@ BenchAir to_bench(const DailySeries& station, const BenchFacts& facts, const Dai
   }
   if (logger != nullptr) {
     result.transfer = transfer;
-    result.logger_nights = overlay(*logger, station, result.air);
+    result.logger_nights = overlay(*logger, station, transfer, result.air);
     result.plain = result.plain && result.logger_nights == 0;
   }
   return result;

@@ -69,8 +69,10 @@ struct BenchFacts {
 /// The best rank there is, night and day each: fixed, written, fitted on `least_pairs` paired
 /// nights or more, the shelter's default, the station as it is. A heater's floor holds night and
 /// day; a vent caps days, but not under the air outside; the shelter's own floor and vent go with
-/// its default only. On days with a sound reading of the logger (a maximum in the sun is not) that
-/// reading is the bench; the series goes on to the logger's last day. `logger` may be null.
+/// its default only. On days with a sound reading of the logger that reading is the bench; a
+/// maximum in the sun is none, nor one without the station's beside it unless the paired days find
+/// the logger in the shade (`Transfer::day`). The series spans the station's days and the logger's.
+/// `logger` may be null.
 [[nodiscard]] BenchAir to_bench(const DailySeries& station,
                                 const BenchFacts& facts,
                                 const DailySeries* logger);

@@ -83,7 +83,48 @@ TEST(Bench, GoesOnToTheLoggersLastDay) {
   const DailySeries logger = raised(3.0, 5.0, 45);
   const BenchAir bench = to_bench(steady(), frame(), &logger);
   EXPECT_EQ(bench.air.last(), logger.last());
-  EXPECT_TRUE(std::isnan(bench.air.day_c().back())); // nothing tells whether the sun was on it
+  EXPECT_EQ(last_night_of(bench), 11.0);
+}
+
+TEST(Bench, BeginsWithTheLoggersFirstDay) {
+  DailySeries station{steady().first() + Days{10}, 30};
+  for (std::size_t i = 0; i < station.size(); ++i) {
+    station.set_night(i, 8.0F);
+    station.set_day(i, 18.0F);
+  }
+  const DailySeries logger = raised(3.0, 5.0, 25);
+  const BenchAir bench = to_bench(station, frame(), &logger);
+  EXPECT_EQ(bench.air.first(), logger.first());
+  EXPECT_EQ(bench.air.last(), station.last());
+  EXPECT_EQ(bench.air.night_c()[0], 11.0F);
+  EXPECT_NEAR(last_night_of(bench), 11.0, 1e-5); // by the transfer
+  EXPECT_EQ(bench.logger_nights, 25);
+}
+
+TEST(Bench, KeepsTheDaysOfALoggerThatEndedBeforeTheStationBegan) {
+  const DailySeries logger = raised(3.0, 5.0, 5);
+  DailySeries station{steady().first() + Days{8}, 1};
+  station.set_night(0, 8.0F);
+  const BenchAir bench = to_bench(station, BenchFacts{}, &logger);
+  EXPECT_EQ(bench.air.size(), 9U);
+  EXPECT_EQ(bench.air.night_c()[4], 11.0F);
+  EXPECT_TRUE(std::isnan(bench.air.night_c()[5]));
+  EXPECT_EQ(bench.air.night_c()[8], 8.0F);
+}
+
+// Nothing beside tells whether the sun was on it; the other days do.
+TEST(Bench, TakesAMaximumWithoutTheStationsOnlyFromALoggerInTheShade) {
+  const DailySeries shaded = raised(3.0, 5.0, 45);
+  EXPECT_EQ(last_day_of(to_bench(steady(), frame(), &shaded)), 23.0);
+  const DailySeries in_the_sun = raised(3.0, 12.0, 45);
+  EXPECT_TRUE(std::isnan(last_day_of(to_bench(steady(), frame(), &in_the_sun))));
+  DailySeries too_few = raised(3.0, 5.0, 45); // 14 paired days, then 13
+  for (std::size_t i = 0; i < 26; ++i) {
+    too_few.set_day(i, missing_c);
+  }
+  EXPECT_EQ(last_day_of(to_bench(steady(), frame(), &too_few)), 18.0 + 5.0);
+  too_few.set_day(26, missing_c);
+  EXPECT_TRUE(std::isnan(last_day_of(to_bench(steady(), frame(), &too_few))));
 }
 
 TEST(Bench, DoesNotTakeAMaximumReadInTheSun) {
