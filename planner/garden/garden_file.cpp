@@ -353,9 +353,8 @@ Garden read_garden_file(std::string_view text, std::string_view where) {
   Garden garden = read_object(root, garden_keys);
   if (garden.readings.empty() && !garden.monthly_normals) {
     root.fail("the garden names no readings",
-              "daily minima and maxima of one year at least; five or more give a useful spread",
-              "put the file into the folder readings/ and name it here: "
-              R"("readings": [ {"file": "readings/station.csv"} ])");
+              std::string(needed_readings),
+              std::string(how_to_name_readings));
   }
   if (garden.benches.empty()) {
     garden.benches.push_back(open_bench());

@@ -30,12 +30,6 @@ constexpr std::size_t most_faults_shown = 5;
 // (common practice, no source).
 constexpr double farthest_station_degrees = 2.0;
 
-constexpr std::string_view needed_readings =
-    "daily minima and maxima of one year at least; five or more give a useful spread";
-constexpr std::string_view how_to_name_readings =
-    "put the file into the garden's folder readings/ and name it in garden.json: "
-    R"("readings": [ {"file": "readings/station.csv"} ])";
-
 bool is_there(const fs::path& path) {
   std::error_code unknown;
   return fs::exists(path, unknown);
@@ -215,8 +209,21 @@ void note_normals_only(GardenFolder& loaded) {
        "usual "
        "somewhere",
        "",
-       "take all dates as rough, and past seasons as drawn; it never says that water is due: " +
-           std::string(how_to_name_readings)});
+       "take all dates as rough, and past seasons as drawn; it never says that water is due: bring "
+       "readings, and name them in garden.json: "
+       R"("readings": [ {"file": "readings/station.csv"} ])"});
+}
+
+void note_normals_beside_readings(GardenFolder& loaded) {
+  if (loaded.garden.monthly_normals) {
+    loaded.problems.push_back({Severity::note,
+                               std::string(garden_file_name),
+                               0,
+                               0,
+                               "monthly_normals are not used where there are readings",
+                               "",
+                               ""});
+  }
 }
 
 void note_rules_folder(GardenFolder& loaded) {
@@ -242,6 +249,7 @@ GardenFolder load_garden(const fs::path& folder) {
     note_normals_only(loaded);
   } else {
     read_weather(loaded);
+    note_normals_beside_readings(loaded);
   }
   note_rules_folder(loaded);
   loaded.catalogue =

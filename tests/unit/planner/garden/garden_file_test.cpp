@@ -225,7 +225,9 @@ TEST(GardenFile, ALatitudeBeyondThePoleIsRefused) {
 TEST(GardenFile, AGardenWithoutReadingsIsToldWhatIsNeeded) {
   const std::string text = fault_of("{" + std::string(place) + "}");
   EXPECT_NE(text.find("the garden names no readings"), std::string::npos) << text;
-  EXPECT_NE(text.find("daily minima and maxima of one year at least"), std::string::npos) << text;
+  EXPECT_NE(text.find("daily minima and maxima of one whole season at least"), std::string::npos)
+      << text;
+  EXPECT_NE(text.find("\"monthly_normals\": {"), std::string::npos) << text;
   EXPECT_NE(text.find("{\"file\": \"readings/station.csv\"}"), std::string::npos) << text;
 }
 

@@ -193,7 +193,7 @@ TEST(LoadGarden, ALoggerAloneIsNoStation) {
       {"file": "readings/station.csv", "bench": "open bench"}]})");
   EXPECT_TRUE(fault_of(folder).starts_with("garden.json: no entry of readings is of the station "
                                            "itself; expected daily minima and maxima "
-                                           "of one year at least"));
+                                           "of one whole season at least, from one"));
 }
 
 TEST(LoadGarden, MonthlyNormalsAloneAreEnoughAndSaidToBeRough) {
@@ -203,6 +203,16 @@ TEST(LoadGarden, MonthlyNormalsAloneAreEnoughAndSaidToBeRough) {
   EXPECT_TRUE(load_garden(folder.path()).station.series.empty());
   EXPECT_TRUE(problems_of(folder).back().starts_with(
       "garden.json: there are no readings; nights are drawn from monthly_normals"));
+}
+
+TEST(LoadGarden, MonthlyNormalsBesideReadingsAreSaidNotToBeUsed) {
+  const TemporaryFolder folder;
+  write_garden(folder, R"({"latitude": -33, "longitude": 19,
+      "readings": [{"file": "readings/station.csv"}], "monthly_normals": {
+      "night_c": [1,1,1,1,1,1,1,1,1,1,1,1], "day_c": [1,1,1,1,1,1,1,1,1,1,1,1]}})");
+  EXPECT_FALSE(load_garden(folder.path()).station.series.empty());
+  EXPECT_EQ(problems_of(folder).back(),
+            "garden.json: monthly_normals are not used where there are readings");
 }
 
 TEST(LoadGarden, ReadingsOfDaysOnlyGiveNoNight) {
