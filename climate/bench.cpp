@@ -11,7 +11,6 @@ namespace nightsow::climate {
 
 namespace {
 
-constexpr double lapse_k_per_m = 0.0065; // to 11 km of the standard atmosphere
 constexpr double least_height_m = 50.0;
 constexpr double glass_k_per_mj = 0.5; // eye estimate of the model: sun on closed glass
 

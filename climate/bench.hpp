@@ -77,8 +77,12 @@ struct BenchFacts {
                                 const BenchFacts& facts,
                                 const DailySeries* logger);
 
-/// The standard atmosphere's 6.5 K a kilometre (ICAO 1993, Doc 7488): positive where the garden
-/// lies below the station. Nothing under 50 m of difference, which other unlikenesses outdo.
+/// How much colder a metre of height makes the air, to 11 km of the standard atmosphere (ICAO 1993,
+/// Doc 7488): 6.5 K a kilometre.
+inline constexpr double lapse_k_per_m = 0.0065;
+
+/// By the standard atmosphere: positive where the garden lies below the station. Nothing under 50 m
+/// of difference, which other unlikenesses outdo.
 [[nodiscard]] CelsiusDelta height_offset(double station_m, double garden_m);
 
 } // namespace nightsow::climate

@@ -8,7 +8,6 @@ namespace nightsow::climate {
 
 namespace {
 
-constexpr double days_a_year = 365.2425;
 constexpr double least_share = 0.8;
 
 struct Sum {

@@ -17,8 +17,6 @@ constexpr double dark_k_per_w = 0.0185;
 constexpr double least_clear = 0.3;
 constexpr double cold_house_c = 10.0;
 constexpr double cold_house_loss_k = 1.5;
-constexpr double frost_near_c = 2.0;
-constexpr double fleece_k = 4.0;
 constexpr double seconds_an_hour = 3600.0;
 constexpr double joule_per_mj = 1e6;
 

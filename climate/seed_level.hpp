@@ -14,9 +14,13 @@ enum class PotColour { pale, dark };
 
 enum class FrostCare {
   none,
-  fleece, ///< 4 K on nights on which the seed would fall under 2 °C
-  in,     ///< carried in: never under 2 °C
+  fleece, ///< `fleece_k` on nights on which the seed would fall under `frost_near_c`
+  in,     ///< carried in: never under `frost_near_c`
 };
+
+// Both common practice, no source.
+inline constexpr double frost_near_c = 2.0; ///< something is done about frost under it
+inline constexpr double fleece_k = 4.0;
 
 /// A heat mat under the pots, on by day, and by night where `at_night`.
 struct SeedMat {

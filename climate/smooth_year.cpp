@@ -11,7 +11,6 @@ namespace nightsow::climate {
 
 namespace {
 
-constexpr double days_a_year = 365.2425;
 constexpr int quarters = 4;
 // Values that a quarter of the year needs before a curve may be drawn through it.
 constexpr std::size_t least_values_a_quarter = 30;

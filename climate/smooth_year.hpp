@@ -45,6 +45,9 @@ struct SmoothYear {
   std::optional<SmoothCurve> day; ///< empty when there are too few maxima
 };
 
+/// The mean year of the calendar: the step of the axis of years_since_2000.
+inline constexpr double days_a_year = 365.2425;
+
 /// A record of fewer values than this cannot show a year.
 inline constexpr std::size_t least_values_for_a_year = 300;
 

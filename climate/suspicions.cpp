@@ -166,6 +166,41 @@ void suspect_steps(const DailySeries& series,
 
 } // namespace
 
+std::string_view words_for(SuspicionKind kind) {
+  using enum SuspicionKind;
+  switch (kind) {
+  case fahrenheit_as_celsius:
+    return "Too hot for °C, and right for °F: look at the unit";
+  case tenths_as_celsius:
+    return "Too hot for °C, and right for tenths: look at the unit";
+  case a_tenth_of_celsius:
+    return "As small as if divided by ten once too often";
+  case swapped:
+    return "Nights above their days, as if the two columns were swapped";
+  case days_a_day_late:
+    return "Nights go with the day after them, not the one before: the highs seem to stand one "
+           "date "
+           "too late";
+  case whole_fahrenheit:
+    return "Read in whole or half °F, so true to about 0.3 K";
+  case whole_celsius:
+    return "Read in whole °C, so true to about half a kelvin";
+  case uneven_hundredths:
+    return "Few figures stand in the hundredths: converted or corrected before it came here";
+  case computed:
+    return "No gap in years and every hundredth alike: it looks computed, not measured; extremes "
+           "may "
+           "be damped";
+  }
+  return "";
+}
+
+bool spoils_every_answer(SuspicionKind kind) {
+  using enum SuspicionKind;
+  return kind == fahrenheit_as_celsius || kind == tenths_as_celsius || kind == a_tenth_of_celsius ||
+         kind == swapped;
+}
+
 std::vector<Suspicion> suspicions(const DailySeries& unscreened) {
   std::vector<double> days_c;
   append_there(unscreened.day_c(), days_c);

@@ -2,6 +2,7 @@
 
 #include "climate/daily_series.hpp"
 
+#include <string_view>
 #include <vector>
 
 namespace nightsow::climate {
@@ -19,6 +20,13 @@ enum class SuspicionKind {
   uneven_hundredths,     ///< few figures stand in the hundredths: converted or corrected before
   computed,              ///< no gap in years and every hundredth alike: computed, not measured
 };
+
+/// What it means, for the person who has the file: a sentence without its full stop.
+[[nodiscard]] std::string_view words_for(SuspicionKind kind);
+
+/// Whether every answer made from such a record would be wrong: its unit or its columns are not
+/// what they were taken for.
+[[nodiscard]] bool spoils_every_answer(SuspicionKind kind);
 
 struct Suspicion {
   SuspicionKind kind{};

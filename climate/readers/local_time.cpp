@@ -9,8 +9,6 @@
 
 namespace nightsow::climate {
 
-namespace {
-
 // Asked first, so that missing data is told from an unknown zone.
 void need_zone_data() {
   try {
@@ -26,8 +24,6 @@ void need_zone_data() {
          "install the package tzdata"});
   }
 }
-
-} // namespace
 
 std::optional<CivilClock> CivilClock::in_zone(std::string_view name) {
   need_zone_data();

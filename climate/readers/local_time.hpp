@@ -15,6 +15,9 @@ class time_zone;
 
 namespace nightsow::climate {
 
+/// Throws StorageError when this machine has no time zone data.
+void need_zone_data();
+
 /// Civil time somewhere: a zone of the tz database, or a fixed distance from UTC.
 class CivilClock {
 public:

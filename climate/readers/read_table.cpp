@@ -229,11 +229,6 @@ std::size_t last_needed(const PlacedColumns& columns) {
   return last;
 }
 
-bool is_comment(const TableFormat& format, Fields fields) {
-  const std::string_view first = trimmed(fields[0]);
-  return !first.empty() && format.comments.find(first.front()) != std::string_view::npos;
-}
-
 void read_rows(Table& table, const Opening& opening, Course& course) {
   const std::size_t header = table.columns.header_line;
   RowReader rows{
@@ -242,7 +237,7 @@ void read_rows(Table& table, const Opening& opening, Course& course) {
     (void)rows.next(); // the header itself
   }
   while (rows.next() && !course.station.hopeless()) {
-    if (is_comment(*table.format, rows.fields()) ||
+    if (is_comment(*table.format, rows.fields()[0]) ||
         (rows.fields().size() == 1 && trimmed(rows.fields()[0]).empty())) {
       continue;
     }

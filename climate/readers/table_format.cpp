@@ -119,12 +119,6 @@ std::optional<Date> local_date_of_utc_end(std::string_view field) {
 
 // ---- recognising a table without a header ---------------------------------------------------
 
-bool is_comment(const TableFormat& format, std::string_view line) {
-  const std::size_t first = line.find_first_not_of(" \t");
-  return first == std::string_view::npos ||
-         format.comments.find(line[first]) != std::string_view::npos;
-}
-
 float value_at(std::span<const std::string_view> fields, std::optional<std::size_t> column) {
   const float value = column ? read_temperature(fields[*column]).value_or(missing_c) : missing_c;
   return is_missing_code(value, TemperatureUnit::tenths_of_celsius) ||
@@ -157,7 +151,7 @@ bool rows_have_shape(const TableFormat& format, const Opening& opening) {
   std::vector<Reading> rows;
   std::size_t others = 0;
   for (const std::string_view line : opening.lines) {
-    if (is_comment(format, line)) {
+    if (trimmed(line).empty() || is_comment(format, line)) {
       continue;
     }
     const bool blanks = format.separator == runs_of_blanks;
@@ -191,6 +185,11 @@ std::string describe_columns(const PlacedColumns& columns) {
 }
 
 } // namespace
+
+bool is_comment(const TableFormat& format, std::string_view row) {
+  const std::string_view begins = trimmed(row);
+  return !begins.empty() && format.comments.find(begins.front()) != std::string_view::npos;
+}
 
 std::vector<std::string> names_in(const TableFormat& format, std::string_view line) {
   line.remove_prefix(std::min(line.find_first_not_of("#@ "), line.size()));

@@ -94,6 +94,10 @@ struct PlacedColumns {
 [[nodiscard]] std::optional<std::size_t> column_named(std::span<const std::string> names,
                                                       std::string_view wanted);
 
+/// Whether a row is a comment of the format, by its first field or its whole line; a blank one is
+/// not.
+[[nodiscard]] bool is_comment(const TableFormat& format, std::string_view row);
+
 /// The format's columns in the header, or by the layout. Empty when no line names dates and
 /// temperatures of that format.
 [[nodiscard]] std::optional<PlacedColumns> place_columns(const TableFormat& format,

@@ -14,7 +14,7 @@ namespace nightsow::planner {
 
 namespace {
 
-constexpr int days_a_year = 365;
+constexpr int last_year_days = 365;
 
 std::string word_of(climate::BenchSource source) {
   switch (source) {
@@ -34,7 +34,7 @@ std::string word_of(climate::BenchSource source) {
 
 Extremes smooth_extremes(const climate::SmoothCurve& curve, Date today) {
   Extremes extremes{curve.value_c(today), curve.value_c(today)};
-  for (int i = 1; i < days_a_year; ++i) {
+  for (int i = 1; i < last_year_days; ++i) {
     const double value_c = curve.value_c(today - Days{i});
     extremes.highest_c = std::max(extremes.highest_c, value_c);
     extremes.lowest_c = std::min(extremes.lowest_c, value_c);
@@ -49,7 +49,7 @@ std::optional<Extremes> seed_extremes(const LoadedGarden& garden,
                                       const Bench& written) {
   climate::BenchAir last_year = bench;
   const climate::DailySeries& all = bench.air;
-  const int days = std::min(days_a_year, static_cast<int>(all.size()));
+  const int days = std::min(last_year_days, static_cast<int>(all.size()));
   const Date first = all.last() - Days{days - 1};
   const std::vector<float> night_c = all.nights_from(first, days);
   const std::vector<float> day_c = all.days_from(first, days);

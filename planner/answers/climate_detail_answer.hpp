@@ -14,6 +14,7 @@ namespace nightsow::planner {
 struct SuspicionLine {
   std::string kind;
   double share = 0.0; ///< of what shows it
+  std::string text;   ///< what it means, without a full stop
 };
 
 struct HoleLine {

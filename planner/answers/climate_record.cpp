@@ -1,6 +1,7 @@
 #include "climate/completeness.hpp"
 #include "planner/answers/climate_detail.hpp"
 #include "planner/answers/figures.hpp"
+#include "planner/garden/weekday.hpp"
 
 #include <algorithm>
 #include <array>
@@ -38,12 +39,11 @@ std::string kind_name(climate::SuspicionKind kind) {
 
 // From Saturday on, so that a weekend stands together.
 std::vector<std::string> weekday_names(std::vector<int> weekdays) {
-  constexpr std::array<std::string_view, 7> names{"sun", "mon", "tue", "wed", "thu", "fri", "sat"};
   constexpr std::array<int, 7> from_saturday{6, 0, 1, 2, 3, 4, 5};
   std::vector<std::string> list;
   for (const int day : from_saturday) {
     if (std::find(weekdays.begin(), weekdays.end(), day) != weekdays.end()) {
-      list.emplace_back(names.at(static_cast<std::size_t>(day)));
+      list.emplace_back(weekday_word(date::weekday{static_cast<unsigned>(day)}));
     }
   }
   return list;
@@ -90,7 +90,9 @@ std::vector<SuspicionLine> suspicion_lines(const std::vector<climate::Suspicion>
   std::vector<SuspicionLine> lines;
   lines.reserve(suspicions.size());
   for (const climate::Suspicion& suspicion : suspicions) {
-    lines.push_back({kind_name(suspicion.kind), rounded_share(suspicion.share)});
+    lines.push_back({kind_name(suspicion.kind),
+                     rounded_share(suspicion.share),
+                     std::string(climate::words_for(suspicion.kind))});
   }
   return lines;
 }

@@ -59,12 +59,15 @@ void add_guard_warnings(const LoadedGarden& garden, std::vector<Reason>& warning
 }
 
 void add_height_warning(const LoadedGarden& garden, std::vector<Reason>& warnings) {
+  constexpr double metres_a_km = 1000.0;
   const CelsiusDelta height = from_station_height(garden);
   if (height != CelsiusDelta{}) {
-    warnings.push_back({ReasonCode::station_height,
-                        {{"station_m", std::round(*garden.station_elevation_m)},
-                         {"garden_m", std::round(*garden.garden.elevation_m)},
-                         {"height_k", CelsiusDelta{rounded_tenth(height.kelvin())}}}});
+    warnings.push_back(
+        {ReasonCode::station_height,
+         {{"station_m", std::round(*garden.station_elevation_m)},
+          {"garden_m", std::round(*garden.garden.elevation_m)},
+          {"height_k", CelsiusDelta{rounded_tenth(height.kelvin())}},
+          {"km_k", CelsiusDelta{rounded_tenth(metres_a_km * climate::lapse_k_per_m)}}}});
   }
 }
 
@@ -79,8 +82,10 @@ void add_bench_warnings(const LoadedGarden& garden,
       told = true;
     }
     if (air.transfer.days_in_sun > 0) {
-      warnings.push_back(
-          {ReasonCode::logger_in_sun, {{"bench", bench.name}, {"days", air.transfer.days_in_sun}}});
+      warnings.push_back({ReasonCode::logger_in_sun,
+                          {{"bench", bench.name},
+                           {"days", air.transfer.days_in_sun},
+                           {"rise_k", CelsiusDelta{climate::most_day_rise_k}}}});
     }
   }
   if (told) {

@@ -39,8 +39,8 @@ enum class ReasonCode {
   bench_by_shelter,   ///< bench, shelter, night_k, doubt_k
   bench_fixed,        ///< bench, night_c
   bench_out_of_use,   ///< bench, from, to, when: its time of use and first water do not meet
-  logger_in_sun,      ///< bench, days: maxima far above the station's, left out
-  station_height,     ///< station_m, garden_m, height_k: what the heights make
+  logger_in_sun,      ///< bench, days, rise_k: maxima far above the station's, left out
+  station_height,     ///< station_m, garden_m, height_k (what the heights make), km_k
   one_kelvin_matters, ///< no value
   latitude_doubtful,  ///< latitude, hottest
   file_problem,       ///< text

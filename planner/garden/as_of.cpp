@@ -6,7 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string_view>
+#include <string>
 #include <utility>
 
 namespace nightsow::planner {
@@ -150,35 +150,24 @@ void cut_test_at(Packet& packet, Date today, std::vector<Problem>& problems) {
   }
 }
 
-// What would make every answer wrong is said with every answer; the rest is for `climate`.
-std::string_view what_is_wrong(climate::SuspicionKind kind) {
-  using enum climate::SuspicionKind;
-  switch (kind) {
-  case fahrenheit_as_celsius:
-    return "too hot for °C, and right for °F";
-  case tenths_as_celsius:
-    return "too hot for °C, and right for tenths of it";
-  case a_tenth_of_celsius:
-    return "as small as if divided by ten once too often";
-  case swapped:
-    return "nights above their days, as if the two columns were swapped";
-  default:
-    return "";
-  }
+std::string share_text(const climate::Suspicion& suspicion) {
+  return fmt::format("{} ({:.0f} % of what was read)",
+                     climate::words_for(suspicion.kind),
+                     100.0 * suspicion.share);
 }
 
-void add_suspected_unit(const std::vector<climate::Suspicion>& suspicions,
-                        const std::string& file,
-                        std::vector<Problem>& problems) {
+// What would make every answer wrong is said with every answer; the rest is for `climate`.
+void add_spoilt_record(const std::vector<climate::Suspicion>& suspicions,
+                       const std::string& file,
+                       std::vector<Problem>& problems) {
   for (const climate::Suspicion& suspicion : suspicions) {
-    const std::string_view wrong = what_is_wrong(suspicion.kind);
-    if (!wrong.empty()) {
+    if (climate::spoils_every_answer(suspicion.kind)) {
       problems.push_back(
           {Severity::warning,
            file,
            0,
            0,
-           fmt::format("{:.0f} % of what was read is {}", 100.0 * suspicion.share, wrong),
+           share_text(suspicion),
            "lowest and highest of each day in °C",
            "look at the file and correct it; nothing was changed in it, but what cannot be was "
            "left out"});
@@ -187,18 +176,15 @@ void add_suspected_unit(const std::vector<climate::Suspicion>& suspicions,
 }
 
 // When nothing is left of a record, what is odd about all of it is the likeliest cause.
-void refuse_record_out_of_order(const GardenFolder& folder,
-                                const std::vector<climate::Suspicion>& suspicions) {
+void refuse_spoilt_record(const GardenFolder& folder,
+                          const std::vector<climate::Suspicion>& suspicions) {
   for (const climate::Suspicion& suspicion : suspicions) {
-    const std::string_view wrong = what_is_wrong(suspicion.kind);
-    if (!wrong.empty()) {
+    if (climate::spoils_every_answer(suspicion.kind)) {
       throw InputError({Severity::error,
                         folder.files.empty() ? "readings" : folder.files.front().file,
                         0,
                         0,
-                        fmt::format("{:.0f} % of what was read is {}; no night can be used",
-                                    100.0 * suspicion.share,
-                                    wrong),
+                        share_text(suspicion) + ", and no night can be used",
                         "lowest and highest of each day in °C",
                         "look at the columns of the file and correct their names"});
     }
@@ -210,7 +196,7 @@ void read_station(const GardenFolder& folder, LoadedGarden& known) {
   known.suspicions = climate::suspicions(read.series);
   climate::ScreenedReadings screened = climate::screen(std::move(read));
   if (!climate::last_night(screened.series)) {
-    refuse_record_out_of_order(folder, known.suspicions);
+    refuse_spoilt_record(folder, known.suspicions);
     refuse_unknown_past(folder, known.today);
   }
   known.station = std::move(screened.series);
@@ -223,7 +209,7 @@ void read_logger(const std::string& bench,
   climate::MergedReadings read = cut_at(whole, known.today);
   RecordDoubts doubts;
   doubts.suspicions = climate::suspicions(read.series);
-  add_suspected_unit(doubts.suspicions, whole.files.front(), known.problems);
+  add_spoilt_record(doubts.suspicions, whole.files.front(), known.problems);
   climate::ScreenedReadings screened = climate::screen(std::move(read));
   doubts.findings = std::move(screened.findings);
   known.bench_loggers.emplace(bench, std::move(screened.series));
@@ -246,7 +232,7 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   known.packets = folder.packets;
   known.catalogue = folder.catalogue;
   known.problems = folder.problems;
-  add_suspected_unit(known.suspicions, "readings", known.problems);
+  add_spoilt_record(known.suspicions, "readings", known.problems);
   if (!knows_normals_only(folder.garden)) {
     known.forecast = known_forecast(folder, known, known.problems);
   }

@@ -3,6 +3,7 @@
 #include "climate/base/located_json.hpp"
 #include "planner/garden/json_node.hpp"
 #include "planner/garden/time_zone.hpp"
+#include "planner/garden/weekday.hpp"
 
 #include <fmt/format.h>
 
@@ -138,7 +139,6 @@ constexpr std::array<std::string_view, 6> shelters{
     "open", "wall", "cold frame", "unheated glass", "plastic tunnel", "indoors"};
 constexpr std::array<std::string_view, 2> pot_colours{"pale", "dark"};
 constexpr std::array<std::string_view, 3> frost_cares{"none", "fleece", "in"};
-constexpr std::array<std::string_view, 7> weekdays{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
 
 ReadingsEntry::Kind kind(const JsonNode& node) {
   return node.one_of(kinds) == "forecast" ? ReadingsEntry::Kind::forecast
@@ -173,7 +173,7 @@ std::vector<double> twelve_months(const JsonNode& node) {
 std::vector<std::string> days_of_week(const JsonNode& node) {
   std::vector<std::string> days;
   for (const JsonNode& day : node.elements()) {
-    days.push_back(day.one_of(weekdays));
+    days.push_back(day.one_of(weekday_words));
   }
   return days;
 }

@@ -1,6 +1,7 @@
 #include "planner/garden/load_garden.hpp"
 
 #include "climate/base/file.hpp"
+#include "climate/drawn_years.hpp"
 #include "climate/readers/read_readings.hpp"
 #include "planner/garden/drawn_station.hpp"
 #include "planner/garden/garden_file.hpp"
@@ -205,9 +206,9 @@ void note_normals_only(GardenFolder& loaded) {
        std::string(garden_file_name),
        0,
        0,
-       "there are no readings; nights are drawn from monthly_normals, straying by 2.5 K as is "
-       "usual "
-       "somewhere",
+       fmt::format("there are no readings; nights are drawn from monthly_normals, straying by {} K "
+                   "as is usual somewhere",
+                   climate::drawn_night_sd_k),
        "",
        "take all dates as rough, and past seasons as drawn; it never says that water is due: bring "
        "readings, and name them in garden.json: "

@@ -1,6 +1,6 @@
 #include "planner/garden/time_zone.hpp"
 
-#include "climate/base/problem.hpp"
+#include "climate/readers/local_time.hpp"
 
 #include <date/tz.h>
 
@@ -10,22 +10,6 @@
 namespace nightsow::planner {
 
 namespace {
-
-// Asked first, so that missing data is told from an unknown zone.
-const date::tzdb& zone_data() {
-  try {
-    return date::get_tzdb();
-  } catch (const std::runtime_error& error) {
-    throw StorageError(
-        {Severity::error,
-         "time_zone",
-         0,
-         0,
-         "this machine's time zone data cannot be read: " + std::string(error.what()),
-         "the tz database, usually in /usr/share/zoneinfo",
-         "install the package tzdata, or leave time_zone out of garden.json"});
-  }
-}
 
 // By the C library, which heeds TZ and does with any /etc/localtime; date::current_zone() needs one
 // that names a zone.
@@ -39,7 +23,7 @@ Date machine_date(std::chrono::system_clock::time_point instant) {
 } // namespace
 
 bool is_time_zone(std::string_view name) {
-  static_cast<void>(zone_data());
+  climate::need_zone_data();
   try {
     return date::locate_zone(name) != nullptr;
   } catch (const std::runtime_error&) {
@@ -49,7 +33,8 @@ bool is_time_zone(std::string_view name) {
 
 std::vector<std::string> time_zone_names() {
   std::vector<std::string> names;
-  for (const date::time_zone& zone : zone_data().zones) {
+  climate::need_zone_data();
+  for (const date::time_zone& zone : date::get_tzdb().zones) {
     names.push_back(zone.name());
   }
   return names;
@@ -59,7 +44,7 @@ Date civil_date(std::chrono::system_clock::time_point instant, const std::string
   if (zone.empty()) {
     return machine_date(instant);
   }
-  static_cast<void>(zone_data());
+  climate::need_zone_data();
   return date::floor<Days>(date::locate_zone(zone)->to_local(instant));
 }
 

@@ -1,5 +1,7 @@
 #include "planner/model/cool_season.hpp"
 
+#include "climate/seed_level.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <vector>
@@ -51,8 +53,6 @@ GateOutlook gate_outlook(const BenchClimate& climate,
 }
 
 std::optional<double> usual_coldest_night_c(const climate::Outlook& outlook, bool fleece) {
-  constexpr double fleece_under_c = 2.0;
-  constexpr double fleece_k = 4.0;
   std::vector<double> coldest;
   for (int member = 0; member < outlook.members; ++member) {
     std::optional<double> lowest_c;
@@ -64,7 +64,8 @@ std::optional<double> usual_coldest_night_c(const climate::Outlook& outlook, boo
       }
     }
     if (lowest_c) {
-      coldest.push_back(*lowest_c + (fleece && *lowest_c < fleece_under_c ? fleece_k : 0.0));
+      coldest.push_back(*lowest_c +
+                        (fleece && *lowest_c < climate::frost_near_c ? climate::fleece_k : 0.0));
     }
   }
   if (coldest.empty()) {

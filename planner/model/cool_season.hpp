@@ -35,7 +35,7 @@ struct MildOutlook {
 };
 
 /// The middle, over the members, of the coldest night that is still to come in the season; nights
-/// under 2 °C count 4 K warmer under a fleece (common practice, no source). Empty when no night is
+/// near frost count warmer under a fleece, by the figures of seed_level.hpp. Empty when no night is
 /// to come.
 [[nodiscard]] std::optional<double> usual_coldest_night_c(const climate::Outlook& outlook,
                                                           bool fleece);

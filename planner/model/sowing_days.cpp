@@ -1,15 +1,14 @@
 #include "planner/model/sowing_days.hpp"
 
+#include "planner/garden/weekday.hpp"
+
 #include <algorithm>
-#include <array>
 #include <string_view>
 
 namespace nightsow::planner {
 
 namespace {
 
-constexpr std::array<std::string_view, 7> weekday_words{
-    "sun", "mon", "tue", "wed", "thu", "fri", "sat"};
 constexpr int searched_days = 366;
 
 } // namespace
@@ -25,7 +24,7 @@ bool is_sowing_day(const Garden& garden, Date day) {
   if (away || garden.sowing_days.empty()) {
     return !away;
   }
-  const std::string_view word = weekday_words[date::weekday{day}.c_encoding()];
+  const std::string_view word = weekday_word(date::weekday{day});
   return std::find(garden.sowing_days.begin(), garden.sowing_days.end(), word) !=
          garden.sowing_days.end();
 }

@@ -130,6 +130,7 @@ Json suspicion_json(const SuspicionLine& line) {
   Json json;
   json["kind"] = line.kind;
   json["share"] = json_number(line.share);
+  json["text"] = line.text;
   return json;
 }
 

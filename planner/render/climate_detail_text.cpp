@@ -143,9 +143,7 @@ std::string suspicions_text(const std::vector<SuspicionLine>& suspicions) {
   std::string text;
   for (const auto& suspicion : suspicions) {
     text += paragraph(margin,
-                      fmt::format("{} ({} of it).",
-                                  plain_word("suspicion", suspicion.kind),
-                                  percent_text(suspicion.share)));
+                      fmt::format("{} ({} of it).", suspicion.text, percent_text(suspicion.share)));
   }
   return text;
 }

@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 70> phrases{{
+constexpr std::array<Phrase, 61> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -56,23 +56,6 @@ constexpr std::array<Phrase, 70> phrases{{
     {"kind", "outlier", "far outside its time of year"},
     {"kind", "spike", "far from the days beside it"},
     {"kind", "lagged_range", "night and day too far apart"},
-    {"suspicion", "fahrenheit_as_celsius", "Too hot for °C, and right for °F: look at the unit"},
-    {"suspicion", "tenths_as_celsius", "Too hot for °C, and right for tenths: look at the unit"},
-    {"suspicion", "a_tenth_of_celsius", "As small as if divided by ten once too often"},
-    {"suspicion", "swapped", "Nights above their days, as if the two columns were swapped"},
-    {"suspicion",
-     "days_a_day_late",
-     "Nights go with the day after them, not the one before: the highs seem to stand one date too "
-     "late"},
-    {"suspicion", "whole_fahrenheit", "Read in whole or half °F, so true to about 0.3 K"},
-    {"suspicion", "whole_celsius", "Read in whole °C, so true to about half a kelvin"},
-    {"suspicion",
-     "uneven_hundredths",
-     "Few figures stand in the hundredths: converted or corrected before it came here"},
-    {"suspicion",
-     "computed",
-     "No gap in years and every hundredth alike: it looks computed, not measured; extremes may be "
-     "damped"},
     {"weekday", "mon", "Monday"},
     {"weekday", "tue", "Tuesday"},
     {"weekday", "wed", "Wednesday"},

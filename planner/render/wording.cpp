@@ -112,15 +112,15 @@ constexpr std::array<Wording, 55> table{{
      "is "
      "until {to}]. Plan another bench, or change its dates in garden.json."},
     {Code::logger_in_sun,
-     "bench days",
-     "The logger on the {bench} stood in the sun: {days:day} more than 8 K above the station; "
+     "bench days rise_k",
+     "The logger on the {bench} stood in the sun: {days:day} more than {rise_k} above the station; "
      "their "
      "maxima are left out. Shade it, in moving air."},
     {Code::station_height,
-     "station_m garden_m height_k",
+     "station_m garden_m height_k km_k",
      "The station lies at {station_m} m, the garden at {garden_m} m: benches without an offset or "
      "a "
-     "logger are reckoned {height_k:+} for it, 6.5 K a kilometre."},
+     "logger are reckoned {height_k:+} for it, {km_k} a kilometre."},
     {Code::one_kelvin_matters,
      "",
      "One kelvin (1.8 °F) more or less on the bench moves these dates by 4 to 19 days: a logger on "

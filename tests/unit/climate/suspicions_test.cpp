@@ -144,6 +144,21 @@ TEST(Suspicions, TellRecordsThatLookComputed) {
   EXPECT_EQ(kinds(series), Kinds{});
 }
 
+TEST(Suspicions, EachIsPutIntoWordsAndThoseOfUnitAndColumnsSpoilEveryAnswer) {
+  using enum SuspicionKind;
+  for (int i = 0; i <= static_cast<int>(computed); ++i) {
+    EXPECT_GT(words_for(static_cast<SuspicionKind>(i)).size(), 20U) << i;
+  }
+  for (const SuspicionKind kind :
+       {fahrenheit_as_celsius, tenths_as_celsius, a_tenth_of_celsius, swapped}) {
+    EXPECT_TRUE(spoils_every_answer(kind)) << words_for(kind);
+  }
+  for (const SuspicionKind kind :
+       {days_a_day_late, whole_fahrenheit, whole_celsius, uneven_hundredths, computed}) {
+    EXPECT_FALSE(spoils_every_answer(kind)) << words_for(kind);
+  }
+}
+
 TEST(Suspicions, TooFewValuesTellNothing) {
   DailySeries series{make_date(2020, 1, 1).value(), 29};
   for (std::size_t i = 0; i < series.size(); ++i) {

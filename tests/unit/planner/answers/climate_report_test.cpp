@@ -244,6 +244,7 @@ TEST_P(ClimateReportOnBothHalves, TellsSuspicionsOfTheWholeRecord) {
   const RecordDetail record = climate_report(garden_, {}).record;
   ASSERT_EQ(record.suspicions.size(), 1U);
   EXPECT_EQ(record.suspicions[0].kind, "whole_fahrenheit");
+  EXPECT_EQ(record.suspicions[0].text, "Read in whole or half °F, so true to about 0.3 K");
 }
 
 TEST_P(ClimateReportOnBothHalves, TellsWhatIsInDoubtAboutEachLogger) {

@@ -232,9 +232,11 @@ TEST(AsOf, ALoggerThatReadsFahrenheitIsSaidUnderItsFile) {
   EXPECT_EQ(garden.logger_doubts.at("open bench").suspicions.at(0).kind,
             climate::SuspicionKind::fahrenheit_as_celsius);
   EXPECT_TRUE(garden.suspicions.empty());
-  EXPECT_TRUE(support::texts(garden.problems)
-                  .back()
-                  .starts_with("logger.csv: 50 % of what was read is too hot for °C"))
+  EXPECT_TRUE(
+      support::texts(garden.problems)
+          .back()
+          .starts_with("logger.csv: Too hot for °C, and right for °F: look at the unit (50 % of "
+                       "what was read); expected lowest and highest of each day"))
       << support::texts(garden.problems).back();
 }
 

@@ -176,7 +176,7 @@ TEST(ClimateText, MissingWeekendsAndHolesAreSaid) {
 
 TEST(ClimateText, SuspicionsOfTheRecordAreSaidInPlainWords) {
   ClimateAnswer answer = small_climate();
-  answer.record.suspicions = {{"whole_fahrenheit", 0.97}};
+  answer.record.suspicions = {{"whole_fahrenheit", 0.97, "Read in whole or half °F"}};
   EXPECT_TRUE(holds(climate_text(answer, {}), "Read in whole or half °F")) << answer.season;
 }
 
@@ -194,7 +194,7 @@ TEST(ClimateText, ALoggerSaysWhatIsInDoubtAboutIt) {
       << climate_text(answer, {});
   answer.loggers[0].counts = {{"spike", 0, 2}};
   answer.loggers[0].findings = {{"spike", "ignored", day("2025-07-14"), "frame.csv", 17, 31.0, {}}};
-  answer.loggers[0].suspicions = {{"whole_fahrenheit", 0.97}};
+  answer.loggers[0].suspicions = {{"whole_fahrenheit", 0.97, "Read in whole or half °F"}};
   const std::string text = climate_text(answer, {});
   EXPECT_FALSE(holds(text, "nothing in it")) << text;
   EXPECT_TRUE(holds(text, "frame.csv:17  14 Jul 2025")) << text;

@@ -169,15 +169,16 @@ TEST(ClimateJson, ALoggersRecordStandsUnderItsBench) {
   record.bench = "frame";
   record.counts = {{"spike", 0, 1}};
   record.findings = {{"spike", "ignored", day("2025-07-14"), "frame.csv", 17, 31.0, {}}};
-  record.suspicions = {{"swapped", 0.8}};
+  record.suspicions = {{"swapped", 0.8, "Nights above their days"}};
   climate.loggers = {record};
   const Json logger = Json::parse(to_json(climate))["loggers"].at(0);
   EXPECT_EQ(logger["bench"], "frame");
   EXPECT_TRUE(logger["from"].is_null());
   EXPECT_EQ(logger["nights"], 0);
-  EXPECT_EQ(logger["counts"].dump(), R"([{"ignored":1,"kind":"spike","used":0}])");
+  EXPECT_EQ(logger["counts"].dump(), R"([{"kind":"spike","used":0,"ignored":1}])");
   EXPECT_EQ(logger["findings"][0]["line"], 17);
-  EXPECT_EQ(logger["suspicions"].dump(), R"([{"kind":"swapped","share":0.8}])");
+  EXPECT_EQ(logger["suspicions"].dump(),
+            R"([{"kind":"swapped","share":0.8,"text":"Nights above their days"}])");
 }
 
 TEST(RulesJson, ANumberHasItsRangeAndAWordHasNone) {
