@@ -47,7 +47,6 @@ double median(std::span<const double> values) {
 
 MannKendall mann_kendall(std::span<const double> values) {
   MannKendall test;
-  const auto n = static_cast<double>(values.size());
   if (values.size() < 2) {
     return test;
   }
@@ -57,7 +56,6 @@ MannKendall mann_kendall(std::span<const double> values) {
     }
   }
   test.variance = tied_pairs(values) / 18.0;
-  test.tau_a = 2.0 * test.s / (n * (n - 1.0));
   if (test.variance > 0.0) {
     test.z = (test.s - sign(test.s)) / std::sqrt(test.variance);
     test.p_value = std::erfc(std::abs(test.z) / std::numbers::sqrt2);
@@ -86,7 +84,6 @@ std::optional<TheilSen> theil_sen(std::span<const double> times, std::span<const
   trend.slope = median(slopes);
   trend.low = at_rank(slopes, (count - width) / 2.0);
   trend.high = at_rank(slopes, (count + width) / 2.0 + 1.0);
-  trend.intercept = median(values) - trend.slope * median(times);
   return trend;
 }
 

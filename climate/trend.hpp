@@ -15,20 +15,17 @@ struct MannKendall {
   double variance = 0.0; ///< of s when there is no trend
   double z = 0.0;
   double p_value = 1.0; ///< two-sided, by the normal approximation
-  double tau_a = 0.0;   ///< 2 s / (n (n - 1))
 };
 
 /// Values in the order of time. Fewer than two, or all equal: no trend, p_value 1.
 [[nodiscard]] MannKendall mann_kendall(std::span<const double> values);
 
 /// Median slope (Theil 1950, Sen 1968) with the 95 % limits of Gilbert (1987), Statistical Methods
-/// for Environmental Pollution Monitoring, at interpolated ranks; intercept of Conover, median y -
-/// slope * median t.
+/// for Environmental Pollution Monitoring, at interpolated ranks.
 struct TheilSen {
   double slope = 0.0;
   double low = 0.0;  ///< lower 95 % limit of the slope
   double high = 0.0; ///< upper one
-  double intercept = 0.0;
 };
 
 /// Times need not be equally spaced; pairs at the same time do not count. Same length. Empty when

@@ -19,7 +19,6 @@ TEST(MannKendall, GivesTheUnifiedGuidancesExampleOfSulfate) {
   EXPECT_EQ(test.s, 194.0);
   EXPECT_NEAR(test.z, 5.107322, 6e-7);
   EXPECT_NEAR(test.p_value, 3.267574e-7, 6e-14);
-  EXPECT_NEAR(test.tau_a, 0.7667984, 6e-8);
 }
 
 // source: vignette of the R package trend, section 1.1, mk.test of the annual discharge of the
@@ -37,7 +36,6 @@ TEST(MannKendall, GivesTheDischargeAtMaxau) {
   EXPECT_NEAR(test.variance, 10450.0, 0.5);
   EXPECT_NEAR(test.z, -1.3989, 6e-5);
   EXPECT_NEAR(test.p_value, 0.1619, 6e-5);
-  EXPECT_NEAR(test.tau_a, -0.1454545, 6e-8);
 }
 
 } // namespace

@@ -51,6 +51,21 @@ TEST(SeedLevel, IsHotterThanTheAirByDayAndColderByNight) {
   EXPECT_NEAR(level.swing_k(3), hottest(level) - coldest(level), 1e-6);
 }
 
+// The factors of FAO 56, equation 50: 0.16 inland, 0.19 on the coast.
+TEST(SeedLevel, HasMoreSunOfTheSameRangeOnTheCoast) {
+  const DailySeries air = days_of(12.0F, 22.0F);
+  SeedPlace place = in_the_south();
+  place.lag_hours = 0.01;
+  const auto noon = [&] { return static_cast<double>(level_of(air, place).hours_of(3)[12]); };
+  place.shade = 1.0;
+  const double dark = noon();
+  place.shade = 0.0;
+  const double inland = noon() - dark;
+  place.coast = true;
+  EXPECT_GT(inland, 5.0);
+  EXPECT_NEAR((noon() - dark) / inland, 0.19 / 0.16, 1e-3);
+}
+
 TEST(SeedLevel, HasTheLossOfTheNightInFullUnderAClearSky) {
   SeedPlace place = in_the_south();
   place.lag_hours = 0.01;
