@@ -20,7 +20,7 @@ struct Hole {
   bool operator==(const Hole&) const = default;
 };
 
-/// Holes of so many days are listed.
+/// Holes of so many days or more are listed.
 inline constexpr int long_hole_days = 30;
 
 /// How many values of a kind of day are missing.
@@ -51,18 +51,20 @@ struct Completeness {
 
 [[nodiscard]] Completeness completeness(Date first, std::span<const float> values_c);
 
-/// Weekdays on which clearly more is missing than on the others: at least half as much again and 5
-/// points more (common practice, no source). The better days are `usual`.
+/// Kinds of days on which clearly more is missing than on others: at least half as much again and 5
+/// points more (common practice, no source).
 struct Lopsided {
   std::vector<int> of; ///< weekdays (0 = Sunday) or months (0 = January), in their order
   double share = 0.0;  ///< missing on those
-  double usual = 0.0;  ///< missing on the others
+  double usual = 0.0;  ///< missing on all the others
 };
 
-/// Empty when readings are missing on all weekdays alike.
+/// The weekdays that are clearly worse than the best one. Empty when none is, and when more than
+/// three are: then it is the good days that stand out, and no weekend.
 [[nodiscard]] std::optional<Lopsided> lopsided_week(const Completeness& element);
 
-/// The same of three months in a row.
+/// The worst three months in a row (December goes on with January) that are clearly worse than the
+/// other nine. Empty when there are none.
 [[nodiscard]] std::optional<Lopsided> lopsided_year(const Completeness& element);
 
 } // namespace nightsow::climate

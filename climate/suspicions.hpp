@@ -10,15 +10,15 @@ namespace nightsow::climate {
 /// What may be wrong with a whole record, or odd about it. Only ever said, never mended: the person
 /// who has the file can look.
 enum class SuspicionKind {
-  fahrenheit_as_celsius, ///< many values are far too high for °C and right for °F
-  tenths_as_celsius,     ///< values look like tenths of a degree
-  a_tenth_of_celsius,    ///< values look like a tenth of what they should be
-  swapped,               ///< nights lie above days on most dates
+  fahrenheit_as_celsius, ///< over 1 in 20 values is too high for °C, and hardly one for °F
+  tenths_as_celsius,     ///< over 1 in 20 is too high for °F, too, and nearly all are whole
+  a_tenth_of_celsius,    ///< nearly all maxima, of a year or more, lie within 6 K of freezing
+  swapped,               ///< nights lie above days on most dates that have both
   days_a_day_late,       ///< maxima seem to stand one date too late against the minima
-  whole_fahrenheit,      ///< all values are whole (or half) degrees Fahrenheit
+  whole_fahrenheit,      ///< nearly all values are whole (or half) degrees Fahrenheit
   whole_celsius,         ///< nearly all values are whole degrees Celsius
   uneven_hundredths,     ///< few figures stand in the hundredths: converted or corrected before
-  computed,              ///< no gap in years and every hundredth alike: computed, not measured
+  computed,              ///< five years without a gap, and every hundredth alike: not measured
 };
 
 /// What it means, for the person who has the file: a sentence without its full stop.
@@ -30,13 +30,15 @@ enum class SuspicionKind {
 
 struct Suspicion {
   SuspicionKind kind{};
-  double share = 0.0; ///< of the values (or dates, or years of the record) that show it
+  /// Of the values (or maxima, or dates) that show it; one where it is about the whole record.
+  double share = 0.0;
 
   bool operator==(const Suspicion&) const = default;
 };
 
 /// Takes the readings before screening, which would remove the evidence. In the order of the
-/// enumeration; fewer than 60 values of an element tell nothing about it.
+/// enumeration. Fewer than 60 values, nights and days together, tell nothing; nor do fewer than 60
+/// dates with both of swapped columns, or fewer than 300 pairs of steps of days a day late.
 /// The limits are common practice without a source; they were set so that none of some forty
 /// archive series is accused of a fault in unit, order or date.
 [[nodiscard]] std::vector<Suspicion> suspicions(const DailySeries& unscreened);
