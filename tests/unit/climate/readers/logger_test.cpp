@@ -112,6 +112,18 @@ TEST(Logger, APreambleAndAColumnOfUnits) {
   EXPECT_EQ(rows_of(readings), two_days);
 }
 
+TEST(Logger, AColumnOfUnitsMayHoldWholeWords) {
+  const auto in_words = [](const char* warm, const char* hot) {
+    return "Date/Time,Unit,Value\n" + rows([=](date::local_seconds clock, int i) {
+             return stamp(iso, clock) + ',' + (i % 2 == 0 ? warm : hot) + ',' +
+                    figure(i % 2 == 0 ? celsius(clock) : celsius(clock) * 1.8 + 32.0);
+           });
+  };
+  EXPECT_EQ(rows_of(read_here(in_words("Celsius", "Fahrenheit"))), two_days);
+  EXPECT_EQ(rows_of(read_here(in_words("deg C", "deg F"))), two_days);
+  EXPECT_EQ(rows_of(read_here(in_words("°C", "°F"))), two_days);
+}
+
 TEST(Logger, ADecimalCommaThatSplitsAFieldIsJoined) {
   const auto text =
       "Date/Time,Unit,Value\n" + rows([](date::local_seconds clock, int) {
@@ -323,6 +335,20 @@ TEST(Logger, SeveralStationsAreRefused) {
                       return std::to_string(i % 2) + ',' + stamp(iso, clock) + ",20";
                     });
   EXPECT_TRUE(says(refusal_here(text), "several stations are mixed"));
+}
+
+TEST(Logger, OfSeveralStationsOneIsChosenByItsId) {
+  const auto text = "Station,Time,Temp\n" + rows([](date::local_seconds clock, int) {
+                      return "7," + stamp(iso, clock) + ',' + figure(celsius(clock)) + "\n8," +
+                             stamp(iso, clock) + ",20";
+                    });
+  const auto of_station = [&](const char* station) {
+    return read_readings(text, "logger.csv", {station, "", "Africa/Johannesburg"});
+  };
+  EXPECT_EQ(rows_of(of_station("7")), two_days);
+  EXPECT_EQ(of_station("7").station.id, "7");
+  EXPECT_EQ(rows_of(of_station("8")), "2026-04-13 -/20; 2026-04-14 20/20");
+  EXPECT_THROW(static_cast<void>(of_station("9")), InputError);
 }
 
 TEST(Logger, OfAFileThatNamesNoStationNoneCanBeAskedFor) {
