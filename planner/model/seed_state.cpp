@@ -1,6 +1,5 @@
 #include "planner/model/seed_state.hpp"
 
-#include "climate/smooth_year.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "species-rules/viability.hpp"
 
@@ -11,6 +10,7 @@ namespace nightsow::planner {
 
 namespace {
 
+constexpr double days_a_year = 365.25;
 constexpr double longest_ripening_days = 3650.0;
 constexpr double ripening_base_c = 5.0; // no after-ripening at or under this
 // A family always gives a half-life; this stands for a rule made by hand without one.
@@ -29,7 +29,7 @@ Stored stored_since(const Packet& packet, Date harvested, Date today) {
   Date from = harvested;
   const auto keep = [&](Date until, double store_c) {
     const int days = std::max(0, days_between(from, until));
-    stored.room_years += days / climate::days_a_year * species_rules::ageing_factor(store_c);
+    stored.room_years += days / days_a_year * species_rules::ageing_factor(store_c);
     stored.ripening_c_d += days * std::max(0.0, store_c - ripening_base_c);
     from = std::max(from, until);
     stored.last_c = store_c;
@@ -78,7 +78,7 @@ SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date
   const double shortest = half_life ? half_life->low : 0.5 * years;
   const double longest = half_life ? half_life->high : 2.0 * years;
 
-  state.age_years = days_between(middle, today) / climate::days_a_year;
+  state.age_years = days_between(middle, today) / days_a_year;
   state.alive = species_rules::share_alive(years, stored.room_years);
   state.alive_next_year = species_rules::share_alive(
       years, stored.room_years + species_rules::ageing_factor(stored.last_c));
