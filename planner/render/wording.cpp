@@ -86,8 +86,8 @@ constexpr std::array<Wording, 55> table{{
      "advice."},
     {Code::readings_suspect,
      "findings nights bench logger",
-     "Readings in doubt among the last {nights} nights[ on the {bench}]: {findings}[, of which "
-     "{logger} by the bench's own logger]. Look at them before you water."},
+     "Readings in doubt among the last {nights} nights[ on the {bench}]: {findings}[ (by the "
+     "bench's own logger: {logger})]. Look at them before you water."},
     {Code::few_seasons,
      "seasons",
      "Full past seasons in the readings: only {seasons}, so dates are rough."},
