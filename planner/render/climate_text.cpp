@@ -66,6 +66,7 @@ std::string readings_text(const ClimateAnswer& answer, const TextStyle& style) {
 
 std::string counts_table(const std::vector<FindingCount>& counts, const TextStyle& style) {
   std::vector<TableRow> rows;
+  rows.reserve(counts.size());
   for (const auto& count : counts) {
     rows.push_back({{plain_word("kind", count.kind),
                      std::to_string(count.used),
@@ -90,6 +91,7 @@ std::string finding_values(const FindingLine& finding, const TextStyle& style) {
 
 std::string findings_text(const std::vector<FindingLine>& findings, const TextStyle& style) {
   std::vector<TableRow> rows;
+  rows.reserve(findings.size());
   for (const auto& finding : findings) {
     rows.push_back({{fmt::format("{}:{}", finding.file, finding.line),
                      date_text(finding.date),
