@@ -80,11 +80,10 @@ void add(MissingShare& sum, const MissingShare& part) {
 }
 
 // The members of `worse` against all others.
-template <std::size_t n>
-Lopsided against_others(const std::array<MissingShare, n>& kinds, std::vector<int> worse) {
+Lopsided against_others(std::span<const MissingShare> kinds, std::vector<int> worse) {
   MissingShare of;
   MissingShare others;
-  for (std::size_t i = 0; i < n; ++i) {
+  for (std::size_t i = 0; i < kinds.size(); ++i) {
     const bool is_worse = std::find(worse.begin(), worse.end(), static_cast<int>(i)) != worse.end();
     add(is_worse ? of : others, kinds[i]);
   }
@@ -121,13 +120,13 @@ Completeness completeness(Date first, std::span<const float> values_c) {
 
 std::optional<Lopsided> lopsided_week(const Completeness& element) {
   std::vector<int> worse;
-  const auto best =
-      std::min_element(element.by_weekday.begin(),
-                       element.by_weekday.end(),
-                       [](const auto& a, const auto& b) { return a.share() < b.share(); });
+  const MissingShare& best =
+      *std::min_element(element.by_weekday.begin(),
+                        element.by_weekday.end(),
+                        [](const auto& a, const auto& b) { return a.share() < b.share(); });
   for (int day = 0; day < static_cast<int>(element.by_weekday.size()); ++day) {
     if (is_clearly_worse(element.by_weekday.at(static_cast<std::size_t>(day)).share(),
-                         best->share())) {
+                         best.share())) {
       worse.push_back(day);
     }
   }

@@ -18,13 +18,21 @@ double angle_of(int day_of_common_year) {
   return 2.0 * std::numbers::pi * (day_of_common_year - 0.5) / days_of_common_year;
 }
 
-// Constant, then cosine and sine of each harmonic.
+// Constant, then cosine and sine of each harmonic, the first of which is k = 1.
+constexpr Eigen::Index cosine_at(int k) {
+  return Eigen::Index{2} * k - 1;
+}
+
+constexpr Eigen::Index sine_at(int k) {
+  return Eigen::Index{2} * k;
+}
+
 Eigen::VectorXd waves_at(double angle) {
   Eigen::VectorXd waves(coefficients);
   waves(0) = 1.0;
   for (int k = 1; k <= harmonics_of_normals; ++k) {
-    waves(2 * k - 1) = std::cos(k * angle);
-    waves(2 * k) = std::sin(k * angle);
+    waves(cosine_at(k)) = std::cos(k * angle);
+    waves(sine_at(k)) = std::sin(k * angle);
   }
   return waves;
 }
@@ -53,8 +61,8 @@ NormalCourse::NormalCourse(std::span<const double> monthly_mean_c) {
   Eigen::MatrixXd system = Eigen::MatrixXd::Zero(unknowns, unknowns);
   for (int k = 1; k <= harmonics_of_normals; ++k) {
     const double roughness = std::pow(k, 4);
-    system(2 * k - 1, 2 * k - 1) = roughness;
-    system(2 * k, 2 * k) = roughness;
+    system(cosine_at(k), cosine_at(k)) = roughness;
+    system(sine_at(k), sine_at(k)) = roughness;
   }
   system.topRightCorner(coefficients, months_of_normals) = means.transpose();
   system.bottomLeftCorner(months_of_normals, coefficients) = means;
@@ -65,8 +73,8 @@ NormalCourse::NormalCourse(std::span<const double> monthly_mean_c) {
   const Eigen::VectorXd solution = system.fullPivLu().solve(target);
   constant_c_ = solution(0);
   for (int k = 1; k <= harmonics_of_normals; ++k) {
-    cosine_c_.at(static_cast<std::size_t>(k - 1)) = solution(2 * k - 1);
-    sine_c_.at(static_cast<std::size_t>(k - 1)) = solution(2 * k);
+    cosine_c_.at(static_cast<std::size_t>(k - 1)) = solution(cosine_at(k));
+    sine_c_.at(static_cast<std::size_t>(k - 1)) = solution(sine_at(k));
   }
 }
 

@@ -69,7 +69,9 @@ public:
 
 private:
   SeedLevel(Date first, std::size_t days);
-  friend SeedLevel seed_level(const DailySeries&, const BenchAir&, const SeedPlace&);
+  friend SeedLevel seed_level(const DailySeries& station,
+                              const BenchAir& bench,
+                              const SeedPlace& place);
 
   Date first_{};
   std::vector<float> hour_c_;

@@ -43,12 +43,12 @@ CivilClock CivilClock::at_offset(std::chrono::seconds east_of_utc) {
 }
 
 date::local_seconds CivilClock::civil(date::sys_seconds instant) const {
-  const std::chrono::seconds offset = zone_ ? zone_->get_info(instant).offset : offset_;
+  const std::chrono::seconds offset = zone_ != nullptr ? zone_->get_info(instant).offset : offset_;
   return date::local_seconds{instant.time_since_epoch() + offset};
 }
 
 date::sys_seconds CivilClock::first_reaches(date::local_seconds civil) const {
-  if (!zone_) {
+  if (zone_ == nullptr) {
     return instant(civil);
   }
   const date::local_info info = zone_->get_info(civil);
@@ -56,7 +56,7 @@ date::sys_seconds CivilClock::first_reaches(date::local_seconds civil) const {
 }
 
 int CivilClock::times_shown(date::local_seconds civil) const {
-  if (!zone_) {
+  if (zone_ == nullptr) {
     return 1;
   }
   switch (zone_->get_info(civil).result) {
@@ -70,7 +70,7 @@ int CivilClock::times_shown(date::local_seconds civil) const {
 }
 
 date::sys_seconds CivilClock::instant(date::local_seconds civil, bool later) const {
-  if (!zone_) {
+  if (zone_ == nullptr) {
     return date::sys_seconds{civil.time_since_epoch() - offset_};
   }
   const date::local_info info = zone_->get_info(civil);

@@ -112,8 +112,12 @@ climate::Archive typed_archive(const TypedWords& typed) {
               "one of --nearest, --station, --archive, --forecast, --power",
               "fetch one after the other");
   }
-  const auto found = std::find_if(chosen.begin(), chosen.end(), is_chosen);
-  return found == chosen.end() ? climate::Archive::station : found->second;
+  for (const auto& [is_named, archive] : chosen) {
+    if (is_named) {
+      return archive;
+    }
+  }
+  return climate::Archive::station;
 }
 
 FetchCommand fetch_command(const TypedWords& typed) {
