@@ -256,7 +256,10 @@ BenchAir to_bench(const DailySeries& station, std::string bench, BenchOffset off
   return result;
 }
 
-BenchAir to_bench(const DailySeries& station, const BenchFacts& facts, const DailySeries* logger) {
+BenchAir to_bench(const DailySeries& station,
+                  const BenchFacts& facts,
+                  const DailySeries* logger,
+                  const DailySeries* forecast) {
   const Transfer transfer = logger != nullptr ? fit_transfer(station, *logger) : Transfer{};
   const Reckoning by{facts, transfer};
   const Sources nights = by.night_sources();
@@ -283,6 +286,9 @@ BenchAir to_bench(const DailySeries& station, const BenchFacts& facts, const Dai
     const BenchSource next_night = second_of(nights);
     result.next =
         mean_offset(reckoned(station, by, next_night, second_of(days)), station, next_night);
+  }
+  if (forecast != nullptr) {
+    result.forecast = reckoned(*forecast, by, night, day);
   }
   if (logger != nullptr) {
     result.transfer = transfer;

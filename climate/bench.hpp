@@ -39,6 +39,8 @@ struct BenchAir {
   Transfer transfer{};               ///< nothing in it without a logger
   int logger_nights = 0;             ///< nights that stand as the logger read them
   bool plain = true;                 ///< the station plus the offset, the same on all days
+  /// The days that a forecast tells of, at this bench; days that `air` holds are of no account.
+  DailySeries forecast{};
 };
 
 /// The station's air raised by the same offset on all days.
@@ -72,10 +74,11 @@ struct BenchFacts {
 /// its default only. On days with a sound reading of the logger that reading is the bench; a
 /// maximum in the sun is none, nor one without the station's beside it unless the paired days find
 /// the logger in the shade (`Transfer::day`). The series spans the station's days and the logger's.
-/// `logger` may be null.
+/// A forecast is raised as the station is. `logger` and `forecast` may be null.
 [[nodiscard]] BenchAir to_bench(const DailySeries& station,
                                 const BenchFacts& facts,
-                                const DailySeries* logger);
+                                const DailySeries* logger,
+                                const DailySeries* forecast = nullptr);
 
 /// How much colder a metre of height makes the air, to 11 km of the standard atmosphere (ICAO 1993,
 /// Doc 7488): 6.5 K a kilometre.

@@ -51,16 +51,24 @@ FirstHold first_hold(std::span<const float> night_c,
                      double missing_as) {
   FirstHold hold;
   const auto window = static_cast<std::size_t>(holds_of);
-  for (auto t = static_cast<std::size_t>(std::max(first_allowed, holds_of - 1)); t < night_c.size();
-       ++t) {
+  int cool = 0;
+  for (std::size_t t = 0; t < night_c.size(); ++t) {
+    cool += counts_as_cool(night_c[t], limit.at_or_under, missing_as) ? 1 : 0;
+    if (t >= window) {
+      cool -= counts_as_cool(night_c[t - window], limit.at_or_under, missing_as) ? 1 : 0;
+    }
+    // The level lies at or above the tenth coolest night.
+    if (static_cast<int>(t) < first_allowed || t + 1 < window || cool < holds_nights) {
+      continue;
+    }
     const std::size_t begin = t + 1 - window;
     const std::size_t days_end = std::min(day_c.size(), t + 1);
     const std::span<const float> days =
         begin < days_end ? day_c.subspan(begin, days_end - begin) : std::span<const float>{};
     const HoldLevel level = hold_level(night_c.subspan(begin, window), days, limit, missing_as);
-    hold.day_limit_left_out = hold.day_limit_left_out || level.day_limit_left_out;
     if (at_or_under(level.level_c, limit.at_or_under.degrees())) {
       hold.day = static_cast<int>(t);
+      hold.day_limit_left_out = level.day_limit_left_out;
       return hold;
     }
   }

@@ -44,7 +44,7 @@ struct NightWords {
   WordDay stirs;   ///< N of the last M nights at or under the limit, first met
   WordDay holds;   ///< see hold_level; the earliest day to act on
   WordDay settles; ///< from stirs on: at most 2 of the 14 nights that follow are warm
-  bool day_limit_left_out = false; ///< too few maxima for the day term somewhere before `holds`
+  bool day_limit_left_out = false; ///< `holds` was met with too few maxima for the day term
 };
 
 /// The words of one season. `night_c` and `day_c` begin on the hottest night; NaN is missing; the

@@ -1,6 +1,7 @@
 #include "climate/outlook.hpp"
 
 #include "climate/past_seasons.hpp"
+#include "climate/persistence.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,81 +11,255 @@ namespace nightsow::climate {
 
 namespace {
 
-// A past season as it may stand for the coming one.
-struct Source {
-  Season season;
-  int shift_days = 0;
-  double shift_k = 0.0; ///< nights and days
-  double doubt_k = 0.0; ///< nights alone
-};
-
-constexpr std::array wide_days{-10, 0, 10};
+constexpr std::array shifts_days{-14, -7, 0, 7, 14};
 constexpr std::array wide_kelvin{-1.0, 0.0, 1.0};
 
-std::vector<Season> usable_before(const BenchAir& bench,
-                                  const Phases& phases,
-                                  const Season& target) {
-  std::vector<Season> seasons;
-  for (const SearchedSeason& searched : searched_seasons(bench, phases)) {
-    if (searched.season.hottest < target.hottest && searched.few_missing()) {
-      seasons.push_back(searched.season);
+// One element of all members, member-major.
+struct Courses {
+  int days = 0;
+  std::vector<float> values_c;
+
+  [[nodiscard]] int members() const { return static_cast<int>(values_c.size()) / days; }
+
+  [[nodiscard]] float& at(int member, int day) {
+    return values_c[static_cast<std::size_t>(member) * static_cast<std::size_t>(days) +
+                    static_cast<std::size_t>(day)];
+  }
+};
+
+// Mean and variance over members of one day; members that miss it do not count.
+struct Spread {
+  double mean_c = 0.0;
+  double variance = 0.0;
+};
+
+Spread spread_on(Courses& courses, int day) {
+  double sum = 0.0;
+  double squares = 0.0;
+  int there = 0;
+  for (int member = 0; member < courses.members(); ++member) {
+    const auto value = static_cast<double>(courses.at(member, day));
+    if (!std::isnan(value)) {
+      sum += value;
+      squares += value * value;
+      ++there;
     }
+  }
+  if (there == 0) {
+    return {};
+  }
+  const double mean = sum / there;
+  return {mean, std::max(0.0, squares / there - mean * mean)};
+}
+
+void scale(Courses& courses, int day, double about_c, double to_c, double factor) {
+  for (int member = 0; member < courses.members(); ++member) {
+    float& value = courses.at(member, day);
+    value = static_cast<float>(to_c + factor * (static_cast<double>(value) - about_c));
+  }
+}
+
+std::vector<Season> seasons_before(const PastCourses& past, const Season& target) {
+  std::vector<Season> seasons;
+  std::copy_if(past.seasons.begin(),
+               past.seasons.end(),
+               std::back_inserter(seasons),
+               [&](const Season& season) { return season.hottest < target.hottest; });
+  if (seasons.size() > static_cast<std::size_t>(most_seasons)) {
+    seasons.erase(seasons.begin(), seasons.end() - most_seasons);
   }
   return seasons;
 }
 
-// Each source three times, lower and higher by what the bench's nights are in doubt.
-std::vector<Source> doubted(const std::vector<Source>& sources, CelsiusDelta doubt) {
-  if (doubt.kelvin() <= 0.0) {
-    return sources;
-  }
-  std::vector<Source> all;
-  all.reserve(3 * sources.size());
-  for (const Source& source : sources) {
-    for (const double side : {-1.0, 0.0, 1.0}) {
-      all.push_back(source);
-      all.back().doubt_k = side * doubt.kelvin();
+// The days of the past that stand for the first day of the target season, one a member: whole years
+// before it, to the nearest day, so that leap days shift no member against another.
+std::vector<Date> starts_of(const std::vector<Season>& seasons, const Season& target) {
+  std::vector<Date> starts;
+  for (const Season& season : seasons) {
+    const Days back{static_cast<int>(std::lround((target.name - season.name) * days_a_year))};
+    for (const int shift : shifts_days) {
+      starts.push_back(target.hottest - back + Days{shift});
     }
   }
-  return all;
+  return starts;
 }
 
-std::vector<Source> sources_of(const std::vector<Season>& seasons) {
-  std::vector<Source> sources;
-  const bool few = seasons.size() < static_cast<std::size_t>(few_seasons);
-  for (const Season& season : seasons) {
-    if (!few) {
-      sources.push_back({season});
+// Where the readings end.
+struct Known {
+  Date last_night{};
+  Date last_day{};
+  LastDays last_days;
+};
+
+Date last_maximum(const DailySeries& air, Date last_night) {
+  for (Date day = last_night; day > last_night - Days{7}; day -= Days{1}) {
+    const std::optional<std::size_t> at = air.index_of(day);
+    if (at && !std::isnan(air.day_c()[*at])) {
+      return day;
+    }
+  }
+  return last_night;
+}
+
+// Only the end of what is known is remembered.
+DailySeries end_of(const DailySeries& air, Date last, int count) {
+  DailySeries end{last - Days{count - 1}, static_cast<std::size_t>(count)};
+  const std::vector<float> night_c = air.nights_from(end.first(), count);
+  const std::vector<float> day_c = air.days_from(end.first(), count);
+  for (std::size_t i = 0; i < end.size(); ++i) {
+    end.set_night(i, night_c[i]);
+    end.set_day(i, day_c[i]);
+  }
+  return end;
+}
+
+std::optional<Known> known_end(const PastCourses& past, const BenchAir& known) {
+  constexpr int remembered_days = 90;
+  const std::optional<Date> last = last_night(known.air);
+  if (!last) {
+    return std::nullopt;
+  }
+  const Date last_day = last_maximum(known.air, *last);
+  const Departures end = departures(
+      end_of(known.air, *last, remembered_days + days_between(last_day, *last)), past.smooth);
+  return Known{*last, last_day, last_days(end, *last, last_day)};
+}
+
+// The member's own season at the same time of the year, as it was then.
+LastDays member_last_days(const PastCourses& past, const Known& known, Date first, Date start) {
+  return last_days(past.departures,
+                   start + Days{days_between(first, known.last_night)},
+                   start + Days{days_between(first, known.last_day)});
+}
+
+constexpr int memory_ends = 140;
+
+void add_member(const DepartureRow& row,
+                const std::vector<double>& smooth_c,
+                Date start,
+                std::vector<float>& values_c) {
+  const std::vector<float> departures_k = row.from(start, static_cast<int>(smooth_c.size()));
+  for (std::size_t t = 0; t < smooth_c.size(); ++t) {
+    values_c.push_back(static_cast<float>(smooth_c[t] + static_cast<double>(departures_k[t])));
+  }
+}
+
+struct Elements {
+  Courses night;
+  Courses day;
+};
+
+void add_memory(const PastCourses& past,
+                const Known& known,
+                Date first,
+                const std::vector<Date>& starts,
+                Elements& elements) {
+  const int last = days_between(first, known.last_night);
+  const int begin = std::max(0, last + 1);
+  const int end = std::min(elements.night.days, last + memory_ends);
+  std::vector<LastDays> differs;
+  differs.reserve(starts.size());
+  for (const Date start : starts) {
+    differs.push_back(difference(known.last_days, member_last_days(past, known, first, start)));
+  }
+  for (int t = begin; t < end; ++t) {
+    const MemoryWeights night = night_memory(t - last);
+    const MemoryWeights day = day_memory(t - last);
+    for (std::size_t i = 0; i < differs.size(); ++i) {
+      const auto member = static_cast<int>(i);
+      elements.night.at(member, t) += static_cast<float>(remembered_night_k(differs[i], night));
+      elements.day.at(member, t) += static_cast<float>(remembered_day_k(differs[i], day));
+    }
+  }
+}
+
+Elements past_elements(const PastCourses& past,
+                       const Season& season,
+                       int days,
+                       const std::vector<Date>& starts) {
+  Elements elements{{days, {}}, {days, {}}};
+  const std::vector<double> night_c = past.smooth.night.values_c(season.hottest, days);
+  const std::vector<double> day_c = past.smooth.day
+                                        ? past.smooth.day->values_c(season.hottest, days)
+                                        : std::vector<double>(static_cast<std::size_t>(days));
+  for (const Date start : starts) {
+    add_member(past.departures.night, night_c, start, elements.night.values_c);
+    add_member(past.departures.day, day_c, start, elements.day.values_c);
+  }
+  return elements;
+}
+
+void scale_strays(int last, Courses& courses) {
+  for (int t = std::max(0, last + 1); t < courses.days; ++t) {
+    const double mean_c = spread_on(courses, t).mean_c;
+    scale(courses, t, mean_c, mean_c, stray_factor(t - last));
+  }
+}
+
+// Each day of the forecast and the members of that day are weighed by their variances; what it
+// moved the last of its days by is forgotten as nights forget. Returns the days it had a say in.
+int weigh_forecast(const std::vector<float>& forecast_c, int last, double lag1, Courses& courses) {
+  int days = 0;
+  double moved_k = 0.0;
+  for (int t = std::max(0, last + 1); t < courses.days; ++t) {
+    const auto expected_c = static_cast<double>(forecast_c[static_cast<std::size_t>(t)]);
+    const Spread members = spread_on(courses, t);
+    if (std::isnan(expected_c)) {
+      moved_k *= lag1;
+      scale(courses, t, members.mean_c, members.mean_c + moved_k, 1.0);
       continue;
     }
-    for (const int days : wide_days) {
-      for (const double kelvin : wide_kelvin) {
-        sources.push_back({season, days, kelvin});
+    const double error = forecast_error_k(t - last) * forecast_error_k(t - last);
+    const double weight = members.variance / (members.variance + error);
+    moved_k = weight * (expected_c - members.mean_c);
+    scale(courses, t, members.mean_c, members.mean_c + moved_k, std::sqrt(1.0 - weight));
+    ++days;
+  }
+  return days;
+}
+
+// The members once more for each level that the bench, or so short a record, may be wrong by.
+void add_member_at(Elements& elements, int member, double night_k, double day_k, Outlook& outlook) {
+  for (int t = 0; t < outlook.days; ++t) {
+    outlook.night_c.push_back(elements.night.at(member, t) + static_cast<float>(night_k));
+    outlook.day_c.push_back(elements.day.at(member, t) + static_cast<float>(day_k));
+  }
+  ++outlook.members;
+}
+
+void add_members(Elements& elements, CelsiusDelta night_doubt, Outlook& outlook) {
+  const std::span<const double> sides(wide_kelvin);
+  const std::span<const double> none = sides.subspan(1, 1);
+  for (int member = 0; member < elements.night.members(); ++member) {
+    for (const double level_k : outlook.past_seasons < few_seasons ? sides : none) {
+      for (const double side : night_doubt.kelvin() > 0.0 ? sides : none) {
+        add_member_at(elements, member, level_k + side * night_doubt.kelvin(), level_k, outlook);
       }
     }
   }
-  return sources;
 }
 
-void raise(std::vector<float>& values, double by_k) {
-  for (float& value : values) {
-    value = static_cast<float>(static_cast<double>(value) + by_k);
+void copy_observed(const BenchAir& known, Outlook& outlook) {
+  const std::vector<float> night_c = known.air.nights_from(outlook.first, outlook.observed_days);
+  const std::vector<float> day_c = known.air.days_from(outlook.first, outlook.observed_days);
+  for (int member = 0; member < outlook.members; ++member) {
+    const auto begin = static_cast<std::ptrdiff_t>(member) * outlook.days;
+    std::copy(night_c.begin(), night_c.end(), outlook.night_c.begin() + begin);
+    std::copy(day_c.begin(), day_c.end(), outlook.day_c.begin() + begin);
   }
-}
-
-void copy_observed(const std::vector<float>& observed, int count, std::vector<float>& member) {
-  std::copy_n(observed.begin(), count, member.begin());
-}
-
-int observed_days(const BenchAir& bench, const Outlook& outlook) {
-  const std::optional<Date> last = last_night(bench.air);
-  if (!last) {
-    return 0;
-  }
-  return std::clamp(days_between(outlook.first, *last) + 1, 0, outlook.days);
 }
 
 } // namespace
+
+PastCourses past_courses(const BenchAir& bench, const SmoothYear& smooth, const Phases& phases) {
+  PastCourses past{smooth, departures(bench.air, smooth), {}};
+  for (const SearchedSeason& searched : searched_seasons(bench, phases)) {
+    if (searched.few_missing()) {
+      past.seasons.push_back(searched.season);
+    }
+  }
+  return past;
+}
 
 std::span<const float> Outlook::night_of(int member) const {
   return std::span<const float>(night_c).subspan(static_cast<std::size_t>(member) *
@@ -98,35 +273,55 @@ std::span<const float> Outlook::day_of(int member) const {
                                                static_cast<std::size_t>(days));
 }
 
+double stray_factor(int days_ahead) {
+  constexpr double near = 0.75;
+  constexpr double far = 1.1;
+  constexpr double near_until = 8.0;
+  constexpr double far_from = 14.0;
+  const double share = (static_cast<double>(days_ahead) - near_until) / (far_from - near_until);
+  return std::lerp(near, far, std::clamp(share, 0.0, 1.0));
+}
+
+double forecast_error_k(int days_ahead) {
+  return 1.6 + 0.2 * (days_ahead - 1);
+}
+
+Outlook season_outlook(const PastCourses& past, const BenchAir& known, const Season& season) {
+  Outlook outlook;
+  outlook.first = season.hottest;
+  outlook.days = days_between(season.hottest, season.next_hottest);
+  const std::vector<Season> seasons = seasons_before(past, season);
+  outlook.past_seasons = static_cast<int>(seasons.size());
+  const std::vector<Date> starts = starts_of(seasons, season);
+  Elements elements = past_elements(past, season, outlook.days, starts);
+  if (const std::optional<Known> end = known_end(past, known)) {
+    const int last = days_between(season.hottest, end->last_night);
+    outlook.observed_days = std::clamp(last + 1, 0, outlook.days);
+    add_memory(past, *end, season.hottest, starts, elements);
+    scale_strays(last, elements.night);
+    scale_strays(last, elements.day);
+    if (!known.forecast.empty()) {
+      outlook.forecast_days =
+          weigh_forecast(known.forecast.nights_from(outlook.first, outlook.days),
+                         last,
+                         past.smooth.night.residual_lag1,
+                         elements.night);
+      weigh_forecast(known.forecast.days_from(outlook.first, outlook.days),
+                     last,
+                     past.smooth.day ? past.smooth.day->residual_lag1 : 0.0,
+                     elements.day);
+    }
+  }
+  add_members(elements, known.night_doubt, outlook);
+  copy_observed(known, outlook);
+  return outlook;
+}
+
 Outlook season_outlook(const BenchAir& bench,
                        const SmoothYear& smooth,
                        const Phases& phases,
                        const Season& season) {
-  Outlook outlook;
-  outlook.first = season.hottest;
-  outlook.days = days_between(season.hottest, season.next_hottest);
-  outlook.observed_days = observed_days(bench, outlook);
-  const std::vector<Season> past = usable_before(bench, phases, season);
-  outlook.past_seasons = static_cast<int>(past.size());
-
-  const double night_trend = smooth.night.shrunk_trend_c_per_year();
-  const double day_trend = smooth.day ? smooth.day->shrunk_trend_c_per_year() : 0.0;
-  const std::vector<float> night_seen = bench.air.nights_from(outlook.first, outlook.days);
-  const std::vector<float> day_seen = bench.air.days_from(outlook.first, outlook.days);
-  for (const Source& source : doubted(sources_of(past), bench.night_doubt)) {
-    const Date from = source.season.hottest + Days{source.shift_days};
-    const double years = years_since_2000(season.hottest) - years_since_2000(source.season.hottest);
-    std::vector<float> night_c = bench.air.nights_from(from, outlook.days);
-    std::vector<float> day_c = bench.air.days_from(from, outlook.days);
-    raise(night_c, years * night_trend + source.shift_k + source.doubt_k);
-    raise(day_c, years * day_trend + source.shift_k);
-    copy_observed(night_seen, outlook.observed_days, night_c);
-    copy_observed(day_seen, outlook.observed_days, day_c);
-    outlook.night_c.insert(outlook.night_c.end(), night_c.begin(), night_c.end());
-    outlook.day_c.insert(outlook.day_c.end(), day_c.begin(), day_c.end());
-    ++outlook.members;
-  }
-  return outlook;
+  return season_outlook(past_courses(bench, smooth, phases), bench, season);
 }
 
 DateSpread date_spread(Date first, std::vector<std::optional<int>> days) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "climate/bench.hpp"
+#include "climate/departures.hpp"
 #include "climate/night_words.hpp"
 #include "climate/phases.hpp"
 #include "climate/seasons.hpp"
@@ -15,8 +16,22 @@
 namespace nightsow::climate {
 
 /// Below so many usable past seasons a spread says little; each season then stands for several,
-/// shifted in time and level.
+/// raised and lowered too.
 inline constexpr int few_seasons = 5;
+
+/// Older seasons than these many are left aside: their climate is not today's.
+inline constexpr int most_seasons = 40;
+
+/// What past seasons lend to another one.
+struct PastCourses {
+  SmoothYear smooth; ///< as it is known today, the trend carried on
+  Departures departures;
+  std::vector<Season> seasons; ///< usable ones (by nights missing), oldest first
+};
+
+[[nodiscard]] PastCourses past_courses(const BenchAir& bench,
+                                       const SmoothYear& smooth,
+                                       const Phases& phases);
 
 /// Many possible courses of one season at the bench: what has been observed, continued by what past
 /// seasons brought, carried to today's climate. Two matrices, member-major: the nights of member m
@@ -26,6 +41,7 @@ struct Outlook {
   int days = 0;
   int members = 0;
   int observed_days = 0; ///< days from `first` on that come from readings; the same in all members
+  int forecast_days = 0; ///< nights after them that a forecast had a say in
   int past_seasons = 0;  ///< usable seasons behind the members
   std::vector<float> night_c;
   std::vector<float> day_c;
@@ -34,16 +50,38 @@ struct Outlook {
   [[nodiscard]] std::span<const float> day_of(int member) const;
 };
 
-/// Members are the usable past seasons (by nights missing), their nights and days raised by the
-/// shrunk trend from their own year to the target season; up to the last reading every member is
-/// what was observed, holes included. With fewer than `few_seasons` each season also stands shifted
-/// by -10, +10 days and by -1, +1 K. Where the bench's nights are in doubt, each also stands with
-/// its nights that much colder and warmer; what has been observed is left as it is. No usable
-/// season: no members.
+/// A member is the smooth year of the season, and on it the departures of one past season, as they
+/// were or shifted by one or two weeks either way. What the last days known differed from those of
+/// that past season is added as far as weather remembers it (persistence.hpp), so that members
+/// start from what has been observed and part by and by. The last day known is the last night of
+/// `known`; up to it every member is what was observed, holes included.
+///
+/// Members stray from their mean by `stray_factor` of what they did, so that the ranges told hold
+/// what they say. A forecast (known.forecast) is weighed against the
+/// members by what each usually misses, see forecast_error_k; members go on from there.
+///
+/// With fewer than `few_seasons` each member also stands 1 K lower and higher. Where the bench's
+/// nights are in doubt, each also stands with its nights that much colder and warmer. No usable
+/// season before this one: no members.
+[[nodiscard]] Outlook season_outlook(const PastCourses& past,
+                                     const BenchAir& known,
+                                     const Season& season);
+
+/// The same of everything that is known of a bench.
 [[nodiscard]] Outlook season_outlook(const BenchAir& bench,
                                      const SmoothYear& smooth,
                                      const Phases& phases,
                                      const Season& season);
+
+/// How much wider (above 1) or narrower members stray from their mean so many days ahead than past
+/// seasons did: 0.75 up to 8 days ahead, 1.1 from 14 on. Found on past seasons, so that the 80 %
+/// interval covers four dates in five.
+[[nodiscard]] double stray_factor(int days_ahead);
+
+/// Usual error of a forecast of one night or day, standard deviation in K: 1.6 tomorrow, 0.2 more
+/// each day (of the size that global forecasts show at stations on land; from memory, no source at
+/// hand).
+[[nodiscard]] double forecast_error_k(int days_ahead);
 
 /// A spread of dates over members: percentiles of type 1 (the first date by which at least that
 /// share of the members is there), empty when they lie in the never part.

@@ -111,8 +111,29 @@ double SmoothCurve::shrunk_trend_c_per_year() const {
   return square > 0.0 ? trend_c_per_year * square / (square + doubt) : 0.0;
 }
 
+double SmoothCurve::carried_trend_c_per_year() const {
+  return trend_carried * shrunk_trend_c_per_year();
+}
+
 double SmoothCurve::value_c(Date day) const {
-  return season_c(day) + shrunk_trend_c_per_year() * (years_since_2000(day) - centre_year);
+  return season_c(day) + carried_trend_c_per_year() * (years_since_2000(day) - centre_year);
+}
+
+std::vector<double> SmoothCurve::values_c(Date first, int days) const {
+  const double trend = carried_trend_c_per_year();
+  const double start = years_since_2000(first);
+  std::vector<double> values(static_cast<std::size_t>(days));
+  for (std::size_t i = 0; i < values.size(); ++i) {
+    const double year = start + static_cast<double>(i) / days_a_year;
+    const double angle = 2.0 * std::numbers::pi * year;
+    const double cosine = std::cos(angle);
+    const double sine = std::sin(angle);
+    // Two cycles a year follow from one: half the sines of a long record are saved.
+    values[i] = constant_c + trend * (year - centre_year) + cosine_c[0] * cosine +
+                sine_c[0] * sine + cosine_c[1] * (2.0 * cosine * cosine - 1.0) +
+                sine_c[1] * 2.0 * sine * cosine;
+  }
+  return values;
 }
 
 SmoothCurve fit_curve(const TimedValues& points, bool with_trend) {

@@ -15,6 +15,10 @@ namespace nightsow::climate {
 /// need no rule.
 [[nodiscard]] double years_since_2000(Date day);
 
+/// How much of a shrunk trend is carried on: the warming of a whole record lies partly behind it.
+/// Found on past seasons (see the backtest): 1 is worse, 0 is worse.
+inline constexpr double trend_carried = 0.5;
+
 /// The smooth course of one element: constant + linear trend + two harmonics of the year.
 struct SmoothCurve {
   double constant_c = 0.0;  ///< mean level at `centre_year`, without season
@@ -31,13 +35,18 @@ struct SmoothCurve {
   /// Level and season at the centre of the record, without trend: the same every year.
   [[nodiscard]] double season_c(Date day) const;
 
-  /// The trend shrunk by its own uncertainty, b * b^2 / (b^2 + se^2): what is used to carry past
-  /// years to the present.
+  /// The trend shrunk by its own uncertainty, b * b^2 / (b^2 + se^2).
   [[nodiscard]] double shrunk_trend_c_per_year() const;
 
-  /// Season, and the shrunk trend away from the centre of the record: today's climate, not that of
+  /// `trend_carried` of the shrunk trend: what carries past years to the present.
+  [[nodiscard]] double carried_trend_c_per_year() const;
+
+  /// Season, and the carried trend away from the centre of the record: today's climate, not that of
   /// the record's middle.
   [[nodiscard]] double value_c(Date day) const;
+
+  /// value_c of that many days from `first` on.
+  [[nodiscard]] std::vector<double> values_c(Date first, int days) const;
 };
 
 struct SmoothYear {

@@ -213,6 +213,9 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   if (typed.command == "climate") {
     return ClimateCommand{{typed.all, season}};
   }
+  if (typed.command == "backtest") {
+    return BacktestCommand{};
+  }
   if (typed.command == "fetch") {
     return fetch_command(typed);
   }

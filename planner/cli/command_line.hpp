@@ -40,6 +40,8 @@ struct ClimateCommand {
   ClimateRequest request;
 };
 
+struct BacktestCommand {};
+
 struct FetchCommand {
   climate::Archive archive = climate::Archive::station;
   std::string station; ///< empty: the nearest
@@ -74,6 +76,7 @@ using Command = std::variant<PlanCommand,
                              PastNightsCommand,
                              WhatIfCommand,
                              ClimateCommand,
+                             BacktestCommand,
                              FetchCommand,
                              RulesListCommand,
                              RulesShowCommand,

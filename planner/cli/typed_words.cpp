@@ -102,6 +102,12 @@ void add_climate(CLI::App& app, TypedWords& typed) {
   climate.footer(command_footer("--garden my-garden climate --all"));
 }
 
+void add_backtest(CLI::App& app) {
+  CLI::App& backtest = command(
+      app, "backtest", "how good the outlook of nights would have been in past years here");
+  backtest.footer(command_footer("--garden my-garden backtest"));
+}
+
 void add_fetch(CLI::App& app, TypedWords& typed) {
   CLI::App& fetch = command(app, "fetch", "bring readings from an open archive into readings/");
   flag(fetch,
@@ -171,6 +177,7 @@ void set_up(CLI::App& app, TypedWords& typed) {
   add_nights(app, typed);
   add_whatif(app, typed);
   add_climate(app, typed);
+  add_backtest(app);
   add_fetch(app, typed);
   add_rules(app, typed);
   add_start(app, typed);

@@ -99,8 +99,7 @@ climate::DailySeries known_forecast(const GardenFolder& folder,
     return {};
   }
   tell(Severity::note,
-       fmt::format("the forecast is read, {} days after the last reading ({} to {}); no date is "
-                   "made from it yet",
+       fmt::format("a forecast of {} days after the last reading is weighed in ({} to {})",
                    coming.size(),
                    format_iso_date(coming.first()),
                    format_iso_date(coming.last())),

@@ -84,10 +84,11 @@ CelsiusDelta from_station_height(const LoadedGarden& garden) {
 }
 
 BenchClimate with_nights_raised(BenchClimate climate, CelsiusDelta by) {
-  climate::DailySeries& air = climate.bench.air;
-  for (std::size_t i = 0; i < air.size(); ++i) {
-    const double night_c = static_cast<double>(air.night_c()[i]) + by.kelvin();
-    air.set_night(i, static_cast<float>(night_c), air.night_mark()[i]);
+  for (climate::DailySeries* series : {&climate.bench.air, &climate.bench.forecast}) {
+    for (std::size_t i = 0; i < series->size(); ++i) {
+      const double night_c = static_cast<double>(series->night_c()[i]) + by.kelvin();
+      series->set_night(i, static_cast<float>(night_c), series->night_mark()[i]);
+    }
   }
   climate.smooth.night.constant_c += by.kelvin();
   return climate;
@@ -107,7 +108,8 @@ StationClimate station_climate(const LoadedGarden& garden) {
 climate::BenchAir bench_air(const LoadedGarden& garden,
                             const StationClimate& station,
                             const Bench& bench) {
-  return climate::to_bench(station.air, facts_of(garden, bench), logger_on(garden, bench.name));
+  return climate::to_bench(
+      station.air, facts_of(garden, bench), logger_on(garden, bench.name), &garden.forecast);
 }
 
 BenchClimate bench_climate(const LoadedGarden& garden,

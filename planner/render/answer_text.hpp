@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planner/answers/backtest_answer.hpp"
 #include "planner/answers/climate_answer.hpp"
 #include "planner/answers/fetch_answer.hpp"
 #include "planner/answers/nights_answer.hpp"
@@ -19,6 +20,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string past_nights_text(const PastNightsAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string whatif_text(const WhatIfAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string climate_text(const ClimateAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string backtest_text(const BacktestAnswer& answer, const TextStyle& style);
 /// The address alone may be wider: it is there to be copied.
 [[nodiscard]] std::string fetch_text(const FetchAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& style);

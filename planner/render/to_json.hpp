@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planner/answers/backtest_answer.hpp"
 #include "planner/answers/climate_answer.hpp"
 #include "planner/answers/fetch_answer.hpp"
 #include "planner/answers/nights_answer.hpp"
@@ -19,6 +20,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string to_json(const PastNightsAnswer& answer);
 [[nodiscard]] std::string to_json(const WhatIfAnswer& answer);
 [[nodiscard]] std::string to_json(const ClimateAnswer& answer);
+[[nodiscard]] std::string to_json(const BacktestAnswer& answer);
 [[nodiscard]] std::string to_json(const FetchAnswer& answer);
 [[nodiscard]] std::string to_json(const RulesListAnswer& answer);
 [[nodiscard]] std::string to_json(const RuleShowAnswer& answer);

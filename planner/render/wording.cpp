@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 55> table{{
+constexpr std::array<Wording, 56> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -91,6 +91,10 @@ constexpr std::array<Wording, 55> table{{
     {Code::few_seasons,
      "seasons",
      "Full past seasons in the readings: only {seasons}, so dates are rough."},
+    {Code::backtest_too_short,
+     "seasons needed",
+     "The outlook can be tested on past years from {needed} usable seasons on; here there are "
+     "{seasons}."},
     {Code::bench_by_offset,
      "bench night_k day_k",
      "Air on the {bench} is reckoned from the station's[, {night_k:+} at night][, {day_k:+} by "

@@ -29,7 +29,8 @@ TEST(SmoothYear, FindsTheCourseItWasMadeFrom) {
 TEST(SmoothYear, CarriesTheTrendToTheDateAskedFor) {
   const DailySeries series = invented_series({.trend_k_per_year = 0.03});
   const SmoothCurve night = fit_smooth_year(series)->night;
-  EXPECT_NEAR(night.value_c(day(2020, 2, 5)) - night.value_c(day(2000, 2, 5)), 0.6, 0.01);
+  EXPECT_NEAR(
+      night.value_c(day(2020, 2, 5)) - night.value_c(day(2000, 2, 5)), 0.6 * trend_carried, 0.01);
 }
 
 TEST(SmoothYear, IsNotDrawnThroughLessThanAYear) {
@@ -67,6 +68,7 @@ TEST(SmoothYear, ShrinksATrendThatItsErrorSwallows) {
   EXPECT_NEAR(curve.shrunk_trend_c_per_year(), 0.01, 1e-12);
   curve.trend_standard_error = 0.0;
   EXPECT_NEAR(curve.shrunk_trend_c_per_year(), 0.02, 1e-12);
+  EXPECT_NEAR(curve.carried_trend_c_per_year(), 0.02 * trend_carried, 1e-12);
 }
 
 } // namespace

@@ -135,7 +135,6 @@ TEST(CommandLine, AMistypedWordIsAnsweredWithTheNearest) {
 TEST(CommandLine, CommandsAndOptionsOfLaterVersionsAreUnknown) {
   for (const char* line : {"today",
                            "serve",
-                           "backtest",
                            "packet",
                            "sow",
                            "count",

@@ -180,8 +180,8 @@ TEST(AsOf, OfAForecastTheDaysAfterTheLastReadingAreKept) {
   EXPECT_EQ(garden.forecast.night_mark()[0], climate::Mark::forecast);
   EXPECT_EQ(garden.station.last(), day("2026-01-10"));
   EXPECT_EQ(support::texts(garden.problems).back(),
-            "forecast.csv: the forecast is read, 3 days after the last reading (2026-01-11 to "
-            "2026-01-13); no date is made from it yet");
+            "forecast.csv: a forecast of 3 days after the last reading is weighed in (2026-01-11 to "
+            "2026-01-13)");
 }
 
 TEST(AsOf, AnEarlierTodaySeesTheForecastOnlyWhenItWasKnown) {
