@@ -103,8 +103,8 @@ void add_climate(CLI::App& app, TypedWords& typed) {
 }
 
 void add_backtest(CLI::App& app) {
-  CLI::App& backtest = command(
-      app, "backtest", "how good the outlook of nights would have been in past years here");
+  CLI::App& backtest =
+      command(app, "backtest", "how good the outlook of nights would have been in past years here");
   backtest.footer(command_footer("--garden my-garden backtest"));
 }
 
