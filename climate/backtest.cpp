@@ -22,7 +22,7 @@ constexpr std::size_t least_possible = 5;
 constexpr int remembered_days = 120; // more than an outlook looks back
 
 // One season and its words at each gate.
-struct Season230 {
+struct SeasonWords {
   SearchedSeason searched;
   std::array<NightWords, backtest_gates_c.size()> words;
 };
@@ -35,13 +35,13 @@ const WordDay& day_of(const NightWords& words, NightEvent event) {
   return event == NightEvent::stirs ? words.stirs : words.holds;
 }
 
-std::vector<Season230> seasons_with_words(const BenchAir& bench, const Phases& phases) {
-  std::vector<Season230> seasons;
+std::vector<SeasonWords> seasons_with_words(const BenchAir& bench, const Phases& phases) {
+  std::vector<SeasonWords> seasons;
   for (SearchedSeason& searched : searched_seasons(bench, phases)) {
     if (!searched.few_missing()) {
       continue;
     }
-    Season230 season{std::move(searched), {}};
+    SeasonWords season{std::move(searched), {}};
     for (std::size_t gate = 0; gate < backtest_gates_c.size(); ++gate) {
       season.words[gate] = night_words(
           season.searched.night_c, {}, gate_at(gate), first_allowed_day(season.searched.season));
@@ -49,17 +49,6 @@ std::vector<Season230> seasons_with_words(const BenchAir& bench, const Phases& p
     seasons.push_back(std::move(season));
   }
   return seasons;
-}
-
-DailySeries part_of(const DailySeries& air, Date first, int count) {
-  DailySeries part{first, static_cast<std::size_t>(count)};
-  const std::vector<float> night_c = air.nights_from(first, count);
-  const std::vector<float> day_c = air.days_from(first, count);
-  for (std::size_t i = 0; i < part.size(); ++i) {
-    part.set_night(i, night_c[i]);
-    part.set_day(i, day_c[i]);
-  }
-  return part;
 }
 
 // What the seasons before had to say about one event at one gate.
@@ -77,10 +66,14 @@ struct Training {
   [[nodiscard]] double median() const { return days.empty() ? 0.0 : quantile_type7(days, 0.5); }
 };
 
-Training training_of(std::span<const Season230> before, std::size_t gate, NightEvent event) {
+Training training_of(std::span<const SeasonWords> before, std::size_t gate, NightEvent event) {
   Training training;
-  for (const Season230& season : before) {
-    const std::optional<int> day = day_of(season.words[gate], event).day;
+  for (const SeasonWords& season : before) {
+    const WordDay& word = day_of(season.words[gate], event);
+    if (word.unknown) {
+      continue;
+    }
+    const std::optional<int> day = word.day;
     ++training.seasons;
     training.late +=
         !day || *day > first_allowed_day(season.searched.season) + binds_slack_days ? 1 : 0;
@@ -94,17 +87,17 @@ Training training_of(std::span<const Season230> before, std::size_t gate, NightE
 
 // All that is needed to look ahead in one tested season.
 struct Test {
-  const BenchAir& bench;
-  const Season230& season;
+  const DailySeries& open; ///< with its holes
+  const SeasonWords& season;
   PastCourses past;
-  int forecast_days;
+  int forecast_days = 0;
 
+  // Holes are filled behind the cut, so that no fill knows what came.
   [[nodiscard]] BenchAir known_on(int issue_day) const {
     BenchAir known;
-    known.air = part_of(bench.air,
-                        season.searched.season.hottest - Days{remembered_days},
-                        remembered_days + issue_day + 1);
-    known.night_doubt = bench.night_doubt;
+    known.air = open.part(season.searched.season.hottest - Days{remembered_days},
+                          remembered_days + issue_day + 1);
+    fill_short_holes(known.air);
     return known;
   }
 };
@@ -122,25 +115,30 @@ std::vector<double> days_in(const Outlook& outlook, std::size_t gate, NightEvent
 }
 
 // A forecast as it might have been: right but for an error that grows, taken from the weather of
-// the oldest season, which is as persistent as an error is.
+// one of the past seasons, another for each tested one, for an error is as persistent as weather.
 DailySeries forecast_on(const Test& test, int issue_day) {
   const Season& season = test.season.searched.season;
-  const Date first = season.hottest + Days{issue_day + 1};
-  DailySeries forecast = part_of(test.bench.air, first, test.forecast_days);
-  const Date error_from = test.past.seasons.front().hottest + Days{issue_day + 1};
-  const auto error_k = [&](const DepartureRow& row, const SmoothCurve& curve, int i) {
-    return static_cast<double>(row.at(error_from + Days{i})) / curve.residual_sd_c *
-           forecast_error_k(i + 1);
+  DailySeries forecast = test.open.part(season.hottest + Days{issue_day + 1}, test.forecast_days);
+  const std::vector<Season>& past = test.past.seasons;
+  const Date error_from =
+      past[static_cast<std::size_t>(season.name) % past.size()].hottest + Days{issue_day + 1};
+  const auto with_error = [&](float came_c, const DepartureRow& row, double sd_k, std::size_t i) {
+    const auto day = static_cast<int>(i);
+    const auto departure_k = static_cast<double>(row.at(error_from + Days{day}));
+    return static_cast<float>(static_cast<double>(came_c) +
+                              departure_k / sd_k * forecast_error_k(day + 1));
   };
-  for (int i = 0; i < test.forecast_days; ++i) {
-    const auto at = static_cast<std::size_t>(i);
-    const double night_c = static_cast<double>(forecast.night_c()[at]) +
-                           error_k(test.past.departures.night, test.past.smooth.night, i);
-    forecast.set_night(at, static_cast<float>(night_c), Mark::forecast);
+  const Departures& departures = test.past.departures;
+  for (std::size_t i = 0; i < forecast.size(); ++i) {
+    forecast.set_night(
+        i,
+        with_error(
+            forecast.night_c()[i], departures.night, test.past.smooth.night.residual_sd_c, i),
+        Mark::forecast);
     if (test.past.smooth.day) {
-      const double day_c = static_cast<double>(forecast.day_c()[at]) +
-                           error_k(test.past.departures.day, *test.past.smooth.day, i);
-      forecast.set_day(at, static_cast<float>(day_c));
+      forecast.set_day(
+          i,
+          with_error(forecast.day_c()[i], departures.day, test.past.smooth.day->residual_sd_c, i));
     }
   }
   return forecast;
@@ -154,7 +152,46 @@ std::vector<double> still_possible(const std::vector<double>& days, int issue_da
   return possible.size() < least_possible ? std::vector<double>{issue_day + 1.0} : possible;
 }
 
+// What was told on an issue day: the day of the event in each member that has one.
+struct Told {
+  std::vector<double> days;
+  std::vector<double> with_forecast; ///< empty when none is asked for
+};
+
+Told told_on(const Test& test, int issue_day, std::size_t gate, NightEvent event) {
+  const Season& season = test.season.searched.season;
+  const int first = first_allowed_day(season);
+  BenchAir known = test.known_on(issue_day);
+  Told told{days_in(season_outlook(test.past, known, season), gate, event, first), {}};
+  if (test.forecast_days > 0) {
+    known.forecast = forecast_on(test, issue_day);
+    told.with_forecast = days_in(season_outlook(test.past, known, season), gate, event, first);
+  }
+  return told;
+}
+
 // Sums until the end, then means.
+void add_scores(const Told& told,
+                const std::vector<double>& past_days,
+                int issue_day,
+                double day,
+                LeadScores& scores) {
+  ++scores.cases;
+  scores.crps_outlook += fair_crps(told.days, day);
+  scores.crps_past += fair_crps(past_days, day);
+  scores.crps_possible += fair_crps(still_possible(past_days, issue_day), day);
+  const bool within =
+      quantile_type7(told.days, 0.1) <= day && day <= quantile_type7(told.days, 0.9);
+  scores.coverage_80 += within ? 1.0 : 0.0;
+  const auto tenths = static_cast<double>(scores.pit.size());
+  const auto tenth = static_cast<std::size_t>(
+      std::min(tenths - 1.0, std::floor(tenths * middle_rank(told.days, day))));
+  scores.pit[tenth] += 1.0;
+  if (!told.with_forecast.empty()) {
+    scores.crps_forecast = scores.crps_forecast.value_or(0.0) + fair_crps(told.with_forecast, day);
+  }
+}
+
 void add_case(const Test& test,
               const Training& training,
               std::size_t gate,
@@ -165,30 +202,10 @@ void add_case(const Test& test,
   if (issue_day < least_issue_day || came.unknown || !came.day || *came.day <= issue_day) {
     return;
   }
-  const Season& season = test.season.searched.season;
-  BenchAir known = test.known_on(issue_day);
-  const int first = first_allowed_day(season);
-  const std::vector<double> said =
-      days_in(season_outlook(test.past, known, season), gate, event, first);
-  if (said.empty()) {
-    return;
-  }
-  const double day = *came.day;
-  ++scores.cases;
-  scores.crps_outlook += fair_crps(said, day);
-  scores.crps_past += fair_crps(training.days, day);
-  scores.crps_possible += fair_crps(still_possible(training.days, issue_day), day);
-  const bool within = quantile_type7(said, 0.1) <= day && day <= quantile_type7(said, 0.9);
-  scores.coverage_80 += within ? 1.0 : 0.0;
-  const auto tenths = static_cast<double>(scores.rank.size());
-  const auto tenth =
-      static_cast<std::size_t>(std::min(tenths - 1.0, std::floor(tenths * middle_rank(said, day))));
-  scores.rank[tenth] += 1.0;
-  if (test.forecast_days > 0) {
-    known.forecast = forecast_on(test, issue_day);
-    scores.crps_forecast =
-        scores.crps_forecast.value_or(0.0) +
-        fair_crps(days_in(season_outlook(test.past, known, season), gate, event, first), day);
+  const Told told = told_on(test, issue_day, gate, event);
+  const bool forecast_fails = test.forecast_days > 0 && told.with_forecast.empty();
+  if (!told.days.empty() && !forecast_fails) {
+    add_scores(told, training.days, issue_day, *came.day, scores);
   }
 }
 
@@ -209,7 +226,8 @@ void add_relapse(const Test& test,
   const NightLimit limit = gate_at(gate);
   int relapsing = 0;
   for (int member = 0; member < outlook.members; ++member) {
-    relapsing += relapses(outlook.night_of(member), limit, *came.day) ? 1 : 0;
+    relapsing +=
+        relapses(outlook.night_of(member).first(nights_searched), limit, *came.day) ? 1 : 0;
   }
   const bool happened = relapses(test.season.searched.night_c, limit, *came.day);
   ++scores.cases;
@@ -220,7 +238,7 @@ void add_relapse(const Test& test,
 }
 
 void test_season(const Test& test,
-                 std::span<const Season230> before,
+                 std::span<const SeasonWords> before,
                  EventScores& scores,
                  std::set<double>& gates_c) {
   for (std::size_t gate = 0; gate < backtest_gates_c.size(); ++gate) {
@@ -244,7 +262,7 @@ void finish(EventScores& scores) {
     lead.crps_past /= cases;
     lead.crps_possible /= cases;
     lead.coverage_80 /= cases;
-    for (double& share : lead.rank) {
+    for (double& share : lead.pit) {
       share /= cases;
     }
     if (lead.crps_forecast) {
@@ -266,36 +284,42 @@ EventScores no_scores(NightEvent event) {
   return scores;
 }
 
-// What was known before the season's hottest night.
-std::optional<PastCourses> courses_before(const BenchAir& bench,
+// What was known before the season's hottest night. Holes are open while the year is fitted.
+std::optional<PastCourses> courses_before(const DailySeries& open,
                                           const Phases& phases,
                                           const Season& season) {
   BenchAir before;
-  before.air =
-      part_of(bench.air, bench.air.first(), days_between(bench.air.first(), season.hottest));
+  before.air = open.part(open.first(), days_between(open.first(), season.hottest));
   const std::optional<SmoothYear> smooth = fit_smooth_year(before.air);
-  return smooth ? std::optional{past_courses(before, *smooth, phases)} : std::nullopt;
+  if (!smooth) {
+    return std::nullopt;
+  }
+  fill_short_holes(before.air);
+  return past_courses(before, *smooth, phases);
 }
 
 } // namespace
 
-Backtest backtest(const BenchAir& bench, const Phases& phases, int forecast_days) {
+Backtest backtest(const DailySeries& series, const Phases& phases, int forecast_days) {
   Backtest result;
   result.events = {no_scores(NightEvent::stirs), no_scores(NightEvent::holds)};
   std::set<double> gates_c;
-  const std::vector<Season230> seasons = seasons_with_words(bench, phases);
+  BenchAir whole;
+  whole.air = series;
+  fill_short_holes(whole.air);
+  const std::vector<SeasonWords> seasons = seasons_with_words(whole, phases);
   for (std::size_t i = backtest_least_seasons; i < seasons.size(); ++i) {
-    const Season230& season = seasons[i];
+    const SeasonWords& season = seasons[i];
     if (season.searched.missing > most_missing_in_test * nights_searched) {
       continue;
     }
-    std::optional<PastCourses> past = courses_before(bench, phases, season.searched.season);
+    std::optional<PastCourses> past = courses_before(series, phases, season.searched.season);
     if (!past) {
       continue;
     }
     const std::size_t first = i - std::min<std::size_t>(i, backtest_most_seasons);
-    const std::span<const Season230> before = std::span{seasons}.subspan(first, i - first);
-    const Test test{bench, season, std::move(*past), forecast_days};
+    const std::span<const SeasonWords> before = std::span{seasons}.subspan(first, i - first);
+    const Test test{series, season, std::move(*past), forecast_days};
     ++result.seasons;
     for (EventScores& event : result.events) {
       test_season(test, before, event, gates_c);

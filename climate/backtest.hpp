@@ -11,9 +11,10 @@ namespace nightsow::climate {
 
 /// How good the outlook would have been in past years at one place. For each season with enough
 /// seasons before it, a smooth year is fitted to what came before its hottest night, and an outlook
-/// is made from the readings up to an issue day; what it said is scored against what came. Only the
-/// phases come from the whole record. Gates are single night limits, 5 of 7 nights, without a day
-/// limit; seasons in which nights never come down to one are left out on every side.
+/// is made from the readings up to an issue day; what it said is scored against what came. Of the
+/// whole record only the phases and the screening are known beforehand. Gates are single night
+/// limits, 5 of 7 nights, without a day limit; seasons in which nights never come down to one are
+/// left out on every side.
 inline constexpr std::array backtest_gates_c{8.0, 10.0, 12.0, 14.0, 16.0};
 /// Days before the median of past dates on which an outlook is issued.
 inline constexpr std::array backtest_leads{45, 30, 15, 7};
@@ -31,7 +32,7 @@ struct LeadScores {
   double crps_past = 0.0;     ///< of the dates of all past seasons
   double crps_possible = 0.0; ///< of those past dates that had not gone by on the issue day
   double coverage_80 = 0.0;   ///< share of dates within the 10 and 90 % quantiles (type 7, ends in)
-  std::array<double, 10> rank{}; ///< share of dates in each tenth of the members (PIT)
+  std::array<double, 10> pit{}; ///< share of dates in each tenth of the members (PIT)
   /// Of the outlook, had a forecast been at hand; empty when none was asked for.
   std::optional<double> crps_forecast;
 };
@@ -57,11 +58,13 @@ struct Backtest {
   std::vector<EventScores> events; ///< stirs, holds
 };
 
-/// `bench.air` with its short holes filled. `holds` is tried only where the gate binds in the
-/// seasons before. With `forecast_days` above 0 each outlook is also made with a stand-in for a
-/// forecast of so many days: what came, plus an error that grows as forecast_error_k does and
-/// persists as weather does (the departures of the oldest season before, scaled). Fewer than
+/// `series` is screened, its holes open. `holds` is tried only where the gate binds in the seasons
+/// before. With `forecast_days` above 0 each outlook is also made with a stand-in for a forecast of
+/// so many days: what came, plus an error that grows about as forecast_error_k does and persists as
+/// weather does (the departures of a past season, another for each tested one). Fewer than
 /// `backtest_least_seasons` + 1 seasons: no cases.
-[[nodiscard]] Backtest backtest(const BenchAir& bench, const Phases& phases, int forecast_days = 0);
+[[nodiscard]] Backtest backtest(const DailySeries& series,
+                                const Phases& phases,
+                                int forecast_days = 0);
 
 } // namespace nightsow::climate

@@ -66,6 +66,17 @@ std::vector<float> DailySeries::days_from(Date from, int count) const {
   return part_of(day_c_, (from - first_).count(), count);
 }
 
+DailySeries DailySeries::part(Date from, int count) const {
+  DailySeries part{from, static_cast<std::size_t>(count)};
+  for (std::size_t i = 0; i < part.size(); ++i) {
+    if (const std::optional<std::size_t> at = index_of(part.date_of(i))) {
+      part.set_night(i, night_c_[*at], night_mark_[*at]);
+      part.set_day(i, day_c_[*at]);
+    }
+  }
+  return part;
+}
+
 int fill_short_holes(DailySeries& series) {
   int filled = 0;
   std::optional<std::size_t> before;

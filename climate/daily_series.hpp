@@ -55,6 +55,9 @@ public:
   [[nodiscard]] std::vector<float> nights_from(Date from, int count) const;
   [[nodiscard]] std::vector<float> days_from(Date from, int count) const;
 
+  /// The series of `count` dates from `from` on, marks kept; dates outside are missing.
+  [[nodiscard]] DailySeries part(Date from, int count) const;
+
 private:
   Date first_{};
   std::vector<float> night_c_;

@@ -55,7 +55,7 @@ FrostSeasons frost_seasons(const DailySeries& series, date::month_day hottest) {
   std::vector<int> first;
   std::vector<int> last;
   int nights = 0;
-  for (int year = year_of(series.first()); year < year_of(series.last()); ++year) {
+  for (int year = year_of(series.first()); year <= year_of(series.last()); ++year) {
     const Date begins = in_year(hottest, year);
     const int days = days_between(begins, in_year(hottest, year + 1));
     if (begins < series.first() || begins + Days{days - 1} > series.last()) {

@@ -116,7 +116,7 @@ HoldLevel hold_level(std::span<const float> night_c,
   if (!limit.day_limit) {
     return result;
   }
-  const std::optional<double> mean_c = mean_of_maxima(day_c, holds_least_maxima);
+  const std::optional<double> mean_c = mean_of_those_there(day_c, holds_least_maxima);
   if (!mean_c) {
     result.day_limit_left_out = true;
     return result;
@@ -125,12 +125,12 @@ HoldLevel hold_level(std::span<const float> night_c,
   return result;
 }
 
-std::optional<double> mean_of_maxima(std::span<const float> day_c, int least) {
+std::optional<double> mean_of_those_there(std::span<const float> values_c, int least) {
   double sum = 0.0;
   int count = 0;
-  for (const float day : day_c) {
-    if (!std::isnan(day)) {
-      sum += static_cast<double>(day);
+  for (const float value_c : values_c) {
+    if (!std::isnan(value_c)) {
+      sum += static_cast<double>(value_c);
       ++count;
     }
   }
@@ -146,7 +146,7 @@ std::optional<int> first_mild_day(std::span<const float> day_c,
   for (auto t = static_cast<std::size_t>(std::max(first_allowed, holds_of - 1)); t < day_c.size();
        ++t) {
     const std::optional<double> mean_c =
-        mean_of_maxima(day_c.subspan(t + 1 - holds_of, holds_of), holds_least_maxima);
+        mean_of_those_there(day_c.subspan(t + 1 - holds_of, holds_of), holds_least_maxima);
     if (!mean_c || at_or_under(*mean_c, day_limit->degrees())) {
       return static_cast<int>(t);
     }

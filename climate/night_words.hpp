@@ -73,8 +73,8 @@ struct HoldLevel {
                                                 std::optional<Celsius> day_limit,
                                                 int first_allowed);
 
-/// Mean of the maxima that are there; empty when fewer than `least` are.
-[[nodiscard]] std::optional<double> mean_of_maxima(std::span<const float> day_c, int least);
+/// Mean of the values that are there; empty when fewer than `least` are.
+[[nodiscard]] std::optional<double> mean_of_those_there(std::span<const float> values_c, int least);
 
 /// Whether a 7-night mean above the limit ends within 28 days after day `after` (windows wholly
 /// after it). Windows with a missing night are passed over.

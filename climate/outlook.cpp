@@ -101,18 +101,6 @@ Date last_maximum(const DailySeries& air, Date last_night) {
   return last_night;
 }
 
-// Only the end of what is known is remembered.
-DailySeries end_of(const DailySeries& air, Date last, int count) {
-  DailySeries end{last - Days{count - 1}, static_cast<std::size_t>(count)};
-  const std::vector<float> night_c = air.nights_from(end.first(), count);
-  const std::vector<float> day_c = air.days_from(end.first(), count);
-  for (std::size_t i = 0; i < end.size(); ++i) {
-    end.set_night(i, night_c[i]);
-    end.set_day(i, day_c[i]);
-  }
-  return end;
-}
-
 std::optional<Known> known_end(const PastCourses& past, const BenchAir& known) {
   constexpr int remembered_days = 90;
   const std::optional<Date> last = last_night(known.air);
@@ -120,8 +108,9 @@ std::optional<Known> known_end(const PastCourses& past, const BenchAir& known) {
     return std::nullopt;
   }
   const Date last_day = last_maximum(known.air, *last);
-  const Departures end = departures(
-      end_of(known.air, *last, remembered_days + days_between(last_day, *last)), past.smooth);
+  const Date first = last_day - Days{remembered_days - 1};
+  const Departures end =
+      departures(known.air.part(first, days_between(first, *last) + 1), past.smooth);
   return Known{*last, last_day, last_days(end, *last, last_day)};
 }
 
@@ -132,15 +121,16 @@ LastDays member_last_days(const PastCourses& past, const Known& known, Date firs
                    start + Days{days_between(first, known.last_day)});
 }
 
-constexpr int memory_ends = 140;
-
 void add_member(const DepartureRow& row,
                 const std::vector<double>& smooth_c,
                 Date start,
                 std::vector<float>& values_c) {
   const std::vector<float> departures_k = row.from(start, static_cast<int>(smooth_c.size()));
   for (std::size_t t = 0; t < smooth_c.size(); ++t) {
-    values_c.push_back(static_cast<float>(smooth_c[t] + static_cast<double>(departures_k[t])));
+    // What a past season lacks is taken as usual.
+    const double departure_k =
+        std::isnan(departures_k[t]) ? 0.0 : static_cast<double>(departures_k[t]);
+    values_c.push_back(static_cast<float>(smooth_c[t] + departure_k));
   }
 }
 
@@ -149,26 +139,35 @@ struct Elements {
   Courses day;
 };
 
+// A maximum that is older than the last night has been forgotten that much more.
+MemoryWeights night_weights(int nights_ahead, int days_ahead) {
+  MemoryWeights weights = night_memory(nights_ahead);
+  weights.last_day = night_memory(days_ahead).last_day;
+  return weights;
+}
+
 void add_memory(const PastCourses& past,
                 const Known& known,
                 Date first,
                 const std::vector<Date>& starts,
                 Elements& elements) {
-  const int last = days_between(first, known.last_night);
-  const int begin = std::max(0, last + 1);
-  const int end = std::min(elements.night.days, last + memory_ends);
+  const int last_night = days_between(first, known.last_night);
+  const int last_day = days_between(first, known.last_day);
   std::vector<LastDays> differs;
   differs.reserve(starts.size());
   for (const Date start : starts) {
     differs.push_back(difference(known.last_days, member_last_days(past, known, first, start)));
   }
-  for (int t = begin; t < end; ++t) {
-    const MemoryWeights night = night_memory(t - last);
-    const MemoryWeights day = day_memory(t - last);
+  const int end = std::min(elements.night.days, last_night + memory_days);
+  for (int t = std::max(0, last_day + 1); t < end; ++t) {
+    const MemoryWeights night = night_weights(t - last_night, t - last_day);
+    const MemoryWeights day = day_memory(t - last_day);
     for (std::size_t i = 0; i < differs.size(); ++i) {
       const auto member = static_cast<int>(i);
-      elements.night.at(member, t) += static_cast<float>(remembered_night_k(differs[i], night));
       elements.day.at(member, t) += static_cast<float>(remembered_day_k(differs[i], day));
+      if (t > last_night) {
+        elements.night.at(member, t) += static_cast<float>(remembered_night_k(differs[i], night));
+      }
     }
   }
 }
@@ -179,9 +178,9 @@ Elements past_elements(const PastCourses& past,
                        const std::vector<Date>& starts) {
   Elements elements{{days, {}}, {days, {}}};
   const std::vector<double> night_c = past.smooth.night.values_c(season.hottest, days);
-  const std::vector<double> day_c = past.smooth.day
-                                        ? past.smooth.day->values_c(season.hottest, days)
-                                        : std::vector<double>(static_cast<std::size_t>(days));
+  const std::vector<double> day_c =
+      past.smooth.day ? past.smooth.day->values_c(season.hottest, days)
+                      : std::vector<double>(static_cast<std::size_t>(days), missing_c);
   for (const Date start : starts) {
     add_member(past.departures.night, night_c, start, elements.night.values_c);
     add_member(past.departures.day, day_c, start, elements.day.values_c);
@@ -196,26 +195,54 @@ void scale_strays(int last, Courses& courses) {
   }
 }
 
+// A forecast of one element, from the first day of the season on.
+struct Expected {
+  std::vector<float> values_c;
+  int issued = 0;    ///< the first day it tells of
+  double lag1 = 0.0; ///< how much of a departure is left a day later
+};
+
 // Each day of the forecast and the members of that day are weighed by their variances; what it
 // moved the last of its days by is forgotten as nights forget. Returns the days it had a say in.
-int weigh_forecast(const std::vector<float>& forecast_c, int last, double lag1, Courses& courses) {
+int weigh_forecast(const Expected& expected, int last, Courses& courses) {
   int days = 0;
   double moved_k = 0.0;
   for (int t = std::max(0, last + 1); t < courses.days; ++t) {
-    const auto expected_c = static_cast<double>(forecast_c[static_cast<std::size_t>(t)]);
+    const auto expected_c = static_cast<double>(expected.values_c[static_cast<std::size_t>(t)]);
     const Spread members = spread_on(courses, t);
     if (std::isnan(expected_c)) {
-      moved_k *= lag1;
+      moved_k *= expected.lag1;
       scale(courses, t, members.mean_c, members.mean_c + moved_k, 1.0);
       continue;
     }
-    const double error = forecast_error_k(t - last) * forecast_error_k(t - last);
-    const double weight = members.variance / (members.variance + error);
+    const double error_k = forecast_error_k(t - expected.issued + 1);
+    const double weight = members.variance / (members.variance + error_k * error_k);
     moved_k = weight * (expected_c - members.mean_c);
     scale(courses, t, members.mean_c, members.mean_c + moved_k, std::sqrt(1.0 - weight));
     ++days;
   }
   return days;
+}
+
+int weigh_forecast(const PastCourses& past,
+                   const DailySeries& forecast,
+                   Date first,
+                   const Known& known,
+                   Elements& elements) {
+  if (forecast.empty()) {
+    return 0;
+  }
+  const int issued = days_between(first, forecast.first());
+  const int days = elements.night.days;
+  weigh_forecast({forecast.days_from(first, days),
+                  issued,
+                  past.smooth.day ? past.smooth.day->residual_lag1 : 0.0},
+                 days_between(first, known.last_day),
+                 elements.day);
+  return weigh_forecast(
+      {forecast.nights_from(first, days), issued, past.smooth.night.residual_lag1},
+      days_between(first, known.last_night),
+      elements.night);
 }
 
 // The members once more for each level that the bench, or so short a record, may be wrong by.
@@ -239,13 +266,22 @@ void add_members(Elements& elements, CelsiusDelta night_doubt, Outlook& outlook)
   }
 }
 
-void copy_observed(const BenchAir& known, Outlook& outlook) {
-  const std::vector<float> night_c = known.air.nights_from(outlook.first, outlook.observed_days);
-  const std::vector<float> day_c = known.air.days_from(outlook.first, outlook.observed_days);
-  for (int member = 0; member < outlook.members; ++member) {
-    const auto begin = static_cast<std::ptrdiff_t>(member) * outlook.days;
-    std::copy(night_c.begin(), night_c.end(), outlook.night_c.begin() + begin);
-    std::copy(day_c.begin(), day_c.end(), outlook.day_c.begin() + begin);
+// A day that nobody read stays what the member had: unknown days are as uncertain as those to come.
+void put_observed(std::span<const float> observed_c, std::span<float> member_c) {
+  for (std::size_t t = 0; t < observed_c.size(); ++t) {
+    if (!std::isnan(observed_c[t])) {
+      member_c[t] = observed_c[t];
+    }
+  }
+}
+
+void put_observed(const BenchAir& known, Outlook& outlook) {
+  outlook.observed_night_c = known.air.nights_from(outlook.first, outlook.observed_days);
+  outlook.observed_day_c = known.air.days_from(outlook.first, outlook.observed_days);
+  const auto days = static_cast<std::size_t>(outlook.days);
+  for (std::size_t member = 0; member < static_cast<std::size_t>(outlook.members); ++member) {
+    put_observed(outlook.observed_night_c, std::span(outlook.night_c).subspan(member * days, days));
+    put_observed(outlook.observed_day_c, std::span(outlook.day_c).subspan(member * days, days));
   }
 }
 
@@ -282,8 +318,8 @@ double stray_factor(int days_ahead) {
   return std::lerp(near, far, std::clamp(share, 0.0, 1.0));
 }
 
-double forecast_error_k(int days_ahead) {
-  return 1.6 + 0.2 * (days_ahead - 1);
+double forecast_error_k(int day_of_forecast) {
+  return 1.6 + 0.2 * (day_of_forecast - 1);
 }
 
 Outlook season_outlook(const PastCourses& past, const BenchAir& known, const Season& season) {
@@ -299,21 +335,11 @@ Outlook season_outlook(const PastCourses& past, const BenchAir& known, const Sea
     outlook.observed_days = std::clamp(last + 1, 0, outlook.days);
     add_memory(past, *end, season.hottest, starts, elements);
     scale_strays(last, elements.night);
-    scale_strays(last, elements.day);
-    if (!known.forecast.empty()) {
-      outlook.forecast_days =
-          weigh_forecast(known.forecast.nights_from(outlook.first, outlook.days),
-                         last,
-                         past.smooth.night.residual_lag1,
-                         elements.night);
-      weigh_forecast(known.forecast.days_from(outlook.first, outlook.days),
-                     last,
-                     past.smooth.day ? past.smooth.day->residual_lag1 : 0.0,
-                     elements.day);
-    }
+    scale_strays(days_between(season.hottest, end->last_day), elements.day);
+    outlook.forecast_days = weigh_forecast(past, known.forecast, season.hottest, *end, elements);
   }
   add_members(elements, known.night_doubt, outlook);
-  copy_observed(known, outlook);
+  put_observed(known, outlook);
   return outlook;
 }
 
@@ -382,11 +408,11 @@ OutlookWords outlook_words(const Outlook& outlook, const NightLimit& limit, int 
   words.settles = date_spread(outlook.first, std::move(settles));
   words.holds = date_spread(outlook.first, words.holds_day);
   words.relapse = outlook.members > 0 ? static_cast<double>(relapsing) / outlook.members : 0.0;
-  if (outlook.members > 0) {
-    const auto seen = std::min(searched, static_cast<std::size_t>(outlook.observed_days));
-    words.observed = night_words(
-        outlook.night_of(0).first(seen), outlook.day_of(0).first(seen), limit, first_allowed);
-  }
+  const auto seen = std::min(searched, outlook.observed_night_c.size());
+  words.observed = night_words(std::span(outlook.observed_night_c).first(seen),
+                               std::span(outlook.observed_day_c).first(seen),
+                               limit,
+                               first_allowed);
   return words;
 }
 

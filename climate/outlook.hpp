@@ -40,11 +40,13 @@ struct Outlook {
   Date first{}; ///< the season's hottest night
   int days = 0;
   int members = 0;
-  int observed_days = 0; ///< days from `first` on that come from readings; the same in all members
+  int observed_days = 0; ///< days from `first` on up to the last night that was read
   int forecast_days = 0; ///< nights after them that a forecast had a say in
   int past_seasons = 0;  ///< usable seasons behind the members
   std::vector<float> night_c;
   std::vector<float> day_c;
+  std::vector<float> observed_night_c; ///< `observed_days` of them as they were read, holes open
+  std::vector<float> observed_day_c;
 
   [[nodiscard]] std::span<const float> night_of(int member) const;
   [[nodiscard]] std::span<const float> day_of(int member) const;
@@ -53,12 +55,13 @@ struct Outlook {
 /// A member is the smooth year of the season, and on it the departures of one past season, as they
 /// were or shifted by one or two weeks either way. What the last days known differed from those of
 /// that past season is added as far as weather remembers it (persistence.hpp), so that members
-/// start from what has been observed and part by and by. The last day known is the last night of
-/// `known`; up to it every member is what was observed, holes included.
+/// start from what has been observed and part by and by. What has been read is the same in all
+/// members; a day in between that nobody read is each member's own, as uncertain as one to come.
+/// What a past season lacks is taken as usual.
 ///
 /// Members stray from their mean by `stray_factor` of what they did, so that the ranges told hold
-/// what they say. A forecast (known.forecast) is weighed against the
-/// members by what each usually misses, see forecast_error_k; members go on from there.
+/// what they say. A forecast (known.forecast) is weighed against the members by what each usually
+/// misses, see forecast_error_k; members go on from there.
 ///
 /// With fewer than `few_seasons` each member also stands 1 K lower and higher. Where the bench's
 /// nights are in doubt, each also stands with its nights that much colder and warmer. No usable
@@ -78,10 +81,10 @@ struct Outlook {
 /// interval covers four dates in five.
 [[nodiscard]] double stray_factor(int days_ahead);
 
-/// Usual error of a forecast of one night or day, standard deviation in K: 1.6 tomorrow, 0.2 more
-/// each day (of the size that global forecasts show at stations on land; from memory, no source at
-/// hand).
-[[nodiscard]] double forecast_error_k(int days_ahead);
+/// Usual error of a forecast of one night or day, standard deviation in K: 1.6 on its first day,
+/// 0.2 more each day after (of the size that global forecasts show at stations on land; from
+/// memory, no source at hand).
+[[nodiscard]] double forecast_error_k(int day_of_forecast);
 
 /// A spread of dates over members: percentiles of type 1 (the first date by which at least that
 /// share of the members is there), empty when they lie in the never part.

@@ -9,7 +9,7 @@ namespace nightsow::climate {
 namespace {
 
 struct Knot {
-  double days_ahead;
+  double days_ahead = 0.0;
   MemoryWeights weights;
 };
 
@@ -23,7 +23,7 @@ constexpr std::array night_knots{
     Knot{21.0, {.00, .01, .06, .20}},
     Knot{37.0, {.00, .00, .02, .18}},
     Knot{75.0, {.00, .00, .00, .10}},
-    Knot{140.0, {.00, .00, .00, .00}},
+    Knot{memory_days, {.00, .00, .00, .00}},
 };
 
 constexpr std::array day_knots{
@@ -35,7 +35,7 @@ constexpr std::array day_knots{
     Knot{21.0, {.00, .02, .12, .10}},
     Knot{37.0, {.00, .00, .08, .10}},
     Knot{75.0, {.00, .00, .00, .08}},
-    Knot{140.0, {.00, .00, .00, .00}},
+    Knot{memory_days, {.00, .00, .00, .00}},
 };
 
 MemoryWeights between(const Knot& before, const Knot& after, double days_ahead) {

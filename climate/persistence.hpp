@@ -15,9 +15,12 @@ struct MemoryWeights {
   double mean_90 = 0.0;
 };
 
+/// Nothing is remembered from so many days ahead on.
+inline constexpr int memory_days = 140;
+
 /// House constants, linear between knots. Fitted on 24 open station records of 31 to 108 years
-/// together; DEVELOPERS.md says how and what they are worth. `days_ahead` counts from the last day
-/// known, 1 is the next; nothing is remembered from 140 on.
+/// together; DEVELOPERS.md says how and what they are worth. `days_ahead` counts from the last
+/// night known (that of `last_day` from the last maximum), 1 is the next.
 [[nodiscard]] MemoryWeights night_memory(int days_ahead);
 [[nodiscard]] MemoryWeights day_memory(int days_ahead);
 

@@ -128,8 +128,13 @@ void drop_restarted_clock(TimedSeries& series, bool backwards, Readings& reading
                  "a clock that runs on",
                  "they are left out; set the clock after a change of battery");
     readings.rows_faulty += count;
-    std::size_t i = 0;
-    std::erase_if(all, [&](const TimedReading&) { return lost[i++]; });
+    std::vector<TimedReading> kept;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      if (!lost[i]) {
+        kept.push_back(all[i]);
+      }
+    }
+    all = std::move(kept);
   }
   if (backwards) {
     std::reverse(all.begin(), all.end());

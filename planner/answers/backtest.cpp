@@ -3,6 +3,7 @@
 #include "climate/backtest.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
+#include "planner/garden/drawn_station.hpp"
 #include "planner/model/bench_climate.hpp"
 
 #include <algorithm>
@@ -17,8 +18,8 @@ double rounded_score(double days) {
   return std::round(100.0 * days) / 100.0;
 }
 
-double skill(double score, double reference) {
-  return reference > 0.0 ? rounded_share(1.0 - score / reference) : 0.0;
+std::optional<double> skill(double score, double reference) {
+  return reference > 0.0 ? std::optional{rounded_share(1.0 - score / reference)} : std::nullopt;
 }
 
 BacktestLead lead_of(const climate::LeadScores& scores) {
@@ -30,7 +31,7 @@ BacktestLead lead_of(const climate::LeadScores& scores) {
   lead.crps_possible = rounded_score(scores.crps_possible);
   lead.skill = skill(scores.crps_outlook, scores.crps_possible);
   lead.coverage_80 = rounded_share(scores.coverage_80);
-  std::transform(scores.rank.begin(), scores.rank.end(), lead.pit.begin(), rounded_share);
+  std::transform(scores.pit.begin(), scores.pit.end(), lead.pit.begin(), rounded_share);
   if (scores.crps_forecast) {
     lead.crps_forecast = rounded_score(*scores.crps_forecast);
     lead.skill_forecast = skill(*scores.crps_forecast, scores.crps_possible);
@@ -80,14 +81,16 @@ BacktestAnswer backtest(const LoadedGarden& garden) {
     return answer;
   }
   answer.forecast_days = static_cast<int>(garden.forecast.size());
-  const climate::Backtest tested = climate::backtest(
-      climate::to_bench(station.air, "", {}), *station.turning.phases, answer.forecast_days);
+  const climate::Backtest tested =
+      knows_normals_only(garden.garden)
+          ? climate::Backtest{}
+          : climate::backtest(garden.station, *station.turning.phases, answer.forecast_days);
   answer.seasons = tested.seasons;
   answer.gates_tried_c = tested.gates_c;
   if (tested.seasons == 0) {
-    answer.warnings.push_back(
-        {ReasonCode::backtest_too_short,
-         {{"seasons", usable}, {"needed", climate::backtest_least_seasons + 1}}});
+    answer.warnings.push_back({ReasonCode::backtest_too_short,
+                               {{"seasons", knows_normals_only(garden.garden) ? 0 : usable},
+                                {"needed", climate::backtest_least_seasons + 1}}});
     return answer;
   }
   std::transform(

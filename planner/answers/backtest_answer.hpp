@@ -19,7 +19,8 @@ struct BacktestLead {
   double crps_outlook = 0.0;
   double crps_past = 0.0;
   double crps_possible = 0.0;
-  double skill = 0.0; ///< by what share the outlook missed less than the dates still possible
+  /// By what share the outlook missed less than the dates still possible; empty: those missed by 0.
+  std::optional<double> skill;
   double coverage_80 = 0.0;
   std::array<double, 10> pit{};
   std::optional<double> crps_forecast;

@@ -177,7 +177,6 @@ void add_day_limit_risk(bool left_out, std::optional<Celsius> day_limit, LineTim
 }
 
 void add_gate_risks(const GateOutlook& gate, LineTiming& timing) {
-  add_day_limit_risk(gate.words.observed.day_limit_left_out, gate.limit.day_limit, timing);
   if (gate.words.relapse >= relapse_worth_saying) {
     timing.risks.push_back(
         {ReasonCode::relapse_likely, {{"share", Share{rounded_share(gate.words.relapse)}}}});
@@ -245,12 +244,13 @@ LineTiming cool_timing(const LineInput& input,
   timing.verdict = verdict_of(verdict.open);
   timing.reasons = std::move(verdict.reasons);
   append(timing.reasons, gate_reasons(gate, *season, input.bench));
+  const MildOutlook mild = mild_outlook(here, limit->day_limit);
+  add_day_limit_risk(
+      mild.day_limit_left_out || gate.words.observed.day_limit_left_out, limit->day_limit, timing);
   if (gate.binding.binds) {
     time_by_gate(gate, input.bench, timing);
   } else {
-    const MildOutlook mild = mild_outlook(here, limit->day_limit);
     timing.water.expected = to_spread(mild.days);
-    add_day_limit_risk(mild.day_limit_left_out, limit->day_limit, timing);
     wait_until_ripe(input, timing);
   }
   expect_no_date_while_held_up(timing);

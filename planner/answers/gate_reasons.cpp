@@ -14,7 +14,6 @@ namespace {
 constexpr int false_start_days = 14;
 // Wet seed is not left out in nights that freeze (common practice, no source).
 constexpr double frost_c = 0.0;
-constexpr int week = 7;
 
 Reason open_reason(const GateOutlook& gate, const std::string& bench) {
   // Once it has been observed the day is the same in every member.
@@ -60,17 +59,11 @@ std::optional<Reason> hot_days_reason(const BenchClimate& climate,
 }
 
 std::optional<Reason> freezing_reason(const BenchClimate& climate) {
-  const climate::DailySeries& air = climate.bench.air;
-  if (air.empty()) {
+  const std::optional<double> mean_c = recent_night_mean_c(climate);
+  if (!mean_c || *mean_c >= frost_c) {
     return std::nullopt;
   }
-  const std::vector<float> nights = air.nights_from(air.last() - Days{week - 1}, week);
-  const double sum = std::accumulate(nights.begin(), nights.end(), 0.0);
-  // A missing night makes the mean NaN, and the comparison false.
-  if (!(sum / week < frost_c)) {
-    return std::nullopt;
-  }
-  return Reason{ReasonCode::freezing_nights, {{"mean_c", Celsius{rounded_tenth(sum / week)}}}};
+  return Reason{ReasonCode::freezing_nights, {{"mean_c", Celsius{rounded_tenth(*mean_c)}}}};
 }
 
 GateVerdict gate_verdict(const BenchClimate& climate,

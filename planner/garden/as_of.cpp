@@ -55,19 +55,17 @@ climate::MergedReadings cut_at(const climate::MergedReadings& whole, Date today)
                     "check --today and the dates of the readings"});
 }
 
-// The days of a series after a date, as forecast.
-climate::DailySeries days_after(const climate::DailySeries& series, Date date) {
-  const Date first = std::max(date + Days{1}, series.first());
-  if (series.empty() || first > series.last()) {
-    return {};
+constexpr int old_forecast_days = 3; // common practice, no source
+
+std::string counted_days(int days) {
+  return fmt::format("{} day{}", days, days == 1 ? "" : "s");
+}
+
+climate::DailySeries marked_as_forecast(climate::DailySeries series) {
+  for (std::size_t i = 0; i < series.size(); ++i) {
+    series.set_night(i, series.night_c()[i], climate::Mark::forecast);
   }
-  const auto from = *series.index_of(first);
-  climate::DailySeries coming{first, series.size() - from};
-  for (std::size_t i = 0; i < coming.size(); ++i) {
-    coming.set_night(i, series.night_c()[from + i], climate::Mark::forecast);
-    coming.set_day(i, series.day_c()[from + i]);
-  }
-  return coming;
+  return series;
 }
 
 // A forecast is worth what it knows beyond the readings; what it was worth is said.
@@ -91,20 +89,21 @@ climate::DailySeries known_forecast(const GardenFolder& folder,
     return {};
   }
   const Date last = *climate::last_night(known.station);
-  climate::DailySeries coming = days_after(forecast, last);
-  if (!climate::last_night(coming)) {
+  const std::optional<Date> end = climate::last_night(forecast);
+  if (!end || *end <= last) {
     tell(Severity::warning,
          fmt::format("the forecast has no night after the last reading, {}", format_iso_date(last)),
          "it is ignored; bring a newer one");
     return {};
   }
-  tell(Severity::note,
-       fmt::format("a forecast of {} days after the last reading is weighed in ({} to {})",
-                   coming.size(),
-                   format_iso_date(coming.first()),
-                   format_iso_date(coming.last())),
-       "");
-  return coming;
+  const int days_old = days_between(forecast.first(), known.today);
+  tell(days_old > old_forecast_days ? Severity::warning : Severity::note,
+       fmt::format("the forecast from {} to {} is weighed in, {} after the last reading",
+                   format_iso_date(forecast.first()),
+                   format_iso_date(*end),
+                   counted_days(days_between(last, *end))),
+       days_old > old_forecast_days ? "it is old and counts for less; bring a newer one" : "");
+  return marked_as_forecast(forecast);
 }
 
 Problem problem_of(const Packet& packet, std::string found, std::string remedy) {

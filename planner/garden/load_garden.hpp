@@ -56,8 +56,8 @@ struct LoadedGarden {
   Garden garden;
   Date today{};
   climate::DailySeries station; ///< screened, holes open
-  /// At station level, screened, marked as forecast: the days after the station's last night.
-  /// Empty: no forecast, or none of use.
+  /// At station level, screened, marked as forecast, from the first day it tells of, which says
+  /// how old it is; days that were read are of no account. Empty: no forecast, or none of use.
   climate::DailySeries forecast;
   std::map<std::string, climate::DailySeries, std::less<>> bench_loggers; ///< screened, by bench
   std::map<std::string, RecordDoubts, std::less<>> logger_doubts; ///< of the loggers, by bench
@@ -83,9 +83,9 @@ struct LoadedGarden {
 /// that a shorter file gives the same answer; the series ends with the last day that has a reading.
 /// A harvest after today is a problem, and the seed counts as fresh; so is a receipt, and the
 /// packet is planned as if it were here; a test after today is a problem, and does not count.
-/// Packets themselves stay, whenever they were received. Of a forecast only days after the
-/// station's last night are kept (an observed day always wins); one that begins later than tomorrow
-/// was not known today. A forecast of no use is ignored, and said. Throws InputError when there is
+/// Packets themselves stay, whenever they were received. A forecast that begins later than
+/// tomorrow was not known today; one without a night after the station's last is of no use: either
+/// is ignored, and said. Throws InputError when there is
 /// no usable night up to today.
 [[nodiscard]] LoadedGarden as_of(const GardenFolder& folder, Date today);
 

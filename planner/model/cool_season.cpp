@@ -10,12 +10,6 @@ namespace nightsow::planner {
 
 namespace {
 
-std::span<const float> observed_nights(const climate::Outlook& outlook) {
-  return outlook.members > 0
-             ? outlook.night_of(0).first(static_cast<std::size_t>(outlook.observed_days))
-             : std::span<const float>{};
-}
-
 climate::NightCount count_last(std::span<const float> night_c,
                                const climate::NightLimit& limit,
                                int of) {
@@ -35,7 +29,7 @@ GateOutlook gate_outlook(const BenchClimate& climate,
   gate.binding =
       climate::binding(climate::past_seasons(climate.bench, *climate.turning.phases, limit));
   gate.words = climate::outlook_words(season.outlook, limit, allowed);
-  const std::span<const float> nights = observed_nights(season.outlook);
+  const std::span<const float> nights = season.outlook.observed_night_c;
   gate.last_7 = count_last(nights, limit, limit.of);
   gate.last_14 = count_last(nights, limit, climate::holds_of);
   gate.opened = gate.words.observed.holds.day.has_value();
@@ -83,11 +77,11 @@ MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_l
   mild.days = climate::outlook_mild_days(outlook, day_limit, allowed);
   const int last = outlook.observed_days - 1;
   if (outlook.members > 0 && last >= allowed) {
-    const auto seen = outlook.day_of(0).first(static_cast<std::size_t>(outlook.observed_days));
+    const std::span<const float> seen = outlook.observed_day_c;
     mild.mild_now = climate::first_mild_day(seen, day_limit, last).has_value();
     const auto window = std::min(seen.size(), static_cast<std::size_t>(climate::holds_of));
     mild.day_limit_left_out =
-        day_limit && !climate::mean_of_maxima(seen.last(window), climate::holds_least_maxima);
+        day_limit && !climate::mean_of_those_there(seen.last(window), climate::holds_least_maxima);
   }
   return mild;
 }

@@ -69,6 +69,16 @@ ReadingsGuard readings_guard(const LoadedGarden& garden, std::string_view bench)
   return guard;
 }
 
+std::optional<double> recent_night_mean_c(const BenchClimate& climate) {
+  constexpr int week = 7;
+  const std::optional<Date> last = climate::last_night(climate.bench.air);
+  if (!last) {
+    return std::nullopt;
+  }
+  const std::vector<float> nights = climate.bench.air.nights_from(*last - Days{week - 1}, week);
+  return climate::mean_of_those_there(nights, least_recent_nights);
+}
+
 std::optional<double> recent_day_mean_c(const BenchClimate& climate) {
   const climate::DailySeries& air = climate.bench.air;
   if (air.empty()) {
@@ -76,7 +86,7 @@ std::optional<double> recent_day_mean_c(const BenchClimate& climate) {
   }
   const std::vector<float> days =
       air.days_from(air.last() - Days{hot_window_days - 1}, hot_window_days);
-  return climate::mean_of_maxima(days, least_recent_maxima);
+  return climate::mean_of_those_there(days, least_recent_maxima);
 }
 
 } // namespace nightsow::planner

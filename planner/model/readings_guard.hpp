@@ -12,6 +12,7 @@ namespace nightsow::planner {
 // Both common practice, no source.
 inline constexpr int stale_days = 10;     ///< readings that end earlier are said first
 inline constexpr int suspect_nights = 21; ///< no finding may stand among the last so many nights
+inline constexpr int least_recent_nights = 3; ///< of seven (common practice, no source)
 inline constexpr int hot_window_days = 7;
 inline constexpr double hot_margin_k = 2.0; ///< mean of their maxima over the day limit
 
@@ -28,6 +29,10 @@ struct ReadingsGuard {
 /// that is in doubt does not count on a date on which the bench's logger gives night and day, since
 /// those are the bench then. Normals alone are always stale.
 [[nodiscard]] ReadingsGuard readings_guard(const LoadedGarden& garden, std::string_view bench);
+
+/// Mean of the nights that are there among the seven up to the last one known, when at least
+/// `least_recent_nights` are: a hole at the end of the readings must not hide frost.
+[[nodiscard]] std::optional<double> recent_night_mean_c(const BenchClimate& climate);
 
 /// Mean of the last seven maxima at the bench up to the last reading, when most of them are there.
 [[nodiscard]] std::optional<double> recent_day_mean_c(const BenchClimate& climate);

@@ -15,8 +15,24 @@ std::string days_text(double days) {
 }
 
 std::string event_heading(const BacktestEvent& event) {
-  return event.event == "stirs" ? "First cool week (stirs: 5 of 7 nights at or under the gate)"
-                                : "Cool enough to water (holds), where nights decide";
+  return event.event == "stirs" ? "The first cool week: 5 of 7 nights at or under a limit"
+                                : "Cool enough to water, where nights decide";
+}
+
+// The whole table in a sentence a line.
+std::string in_plain_words(const BacktestEvent& event) {
+  std::string text;
+  for (const auto& lead : event.leads) {
+    const bool better = lead.skill && *lead.skill > 0.0;
+    text += paragraph(
+        "  ",
+        fmt::format("{} days before, the range told as 8 in 10 held {:.0f} times in 100; the dates "
+                    "told were {} than the past dates still possible.",
+                    lead.lead_days,
+                    100.0 * lead.coverage_80,
+                    better ? percent_text(*lead.skill) + " better" : "no better"));
+  }
+  return text + '\n';
 }
 
 std::string scores_table(const BacktestEvent& event, bool forecast, const TextStyle& style) {
@@ -38,7 +54,7 @@ std::string scores_table(const BacktestEvent& event, bool forecast, const TextSt
                   days_text(lead.crps_outlook),
                   days_text(lead.crps_past),
                   days_text(lead.crps_possible),
-                  percent_text(lead.skill),
+                  lead.skill ? percent_text(*lead.skill) : "-",
                   percent_text(lead.coverage_80)}};
     if (lead.crps_forecast && lead.skill_forecast) {
       row.cells.push_back(days_text(*lead.crps_forecast));
@@ -84,14 +100,19 @@ std::string relapse_lines(const BacktestEvent& event) {
 std::string event_text(const BacktestEvent& event, bool forecast, const TextStyle& style) {
   std::string text = '\n' + heading_text(event_heading(event), style);
   if (event.leads.empty()) {
-    return text + "  No case: nights here do not come down to any of the gates late enough.\n";
+    return text +
+           paragraph("  ",
+                     "No case: at these limits nights come down too early, not in every year, or "
+                     "do not decide.") +
+           relapse_lines(event);
   }
-  return text + scores_table(event, forecast, style) + '\n' + ranks_table(event, style) +
-         relapse_lines(event);
+  return text + in_plain_words(event) + scores_table(event, forecast, style) + '\n' +
+         ranks_table(event, style) + relapse_lines(event);
 }
 
 std::string gates_text(const std::vector<double>& gates_c, const TextStyle& style) {
   std::vector<std::string> gates;
+  gates.reserve(gates_c.size());
   for (const double gate_c : gates_c) {
     gates.push_back(temperature_text(gate_c, style));
   }
@@ -99,18 +120,27 @@ std::string gates_text(const std::vector<double>& gates_c, const TextStyle& styl
 }
 
 std::string how_to_read(const BacktestAnswer& answer, const TextStyle& style) {
+  if (answer.gates_tried_c.empty()) {
+    return paragraph(
+        "",
+        fmt::format("Nights here do not come down to any of the limits tried ({}) late "
+                    "enough in most years: there is nothing to test.",
+                    gates_text(answer.gates_c, style)));
+  }
   std::string text = paragraph(
       "",
-      fmt::format("Tested on {} past seasons, each with only what was known before it, at gates of "
-                  "{}.",
-                  answer.seasons,
+      fmt::format("Tested on {}, each with only what was known before it and at least {} before "
+                  "it, on the air at the station, at night limits of {}.",
+                  counted_text(answer.seasons, "past season"),
+                  answer.seasons_before,
                   gates_text(answer.gates_tried_c, style)));
   text += paragraph("",
-                    "Scores are days missed by, the width of what was told counted in (fair CRPS); "
-                    "smaller is better. All past: had the dates of all past seasons been told; "
-                    "possible: those of them that had not gone by. Better by: the outlook against "
-                    "the possible ones. In range: how often the day came within the range told as "
-                    "8 in 10.");
+                    "In the tables: a case is a season and a limit; under some thirty cases a line "
+                    "says little. Scores are days missed by, the width of what was told counted in "
+                    "(fair CRPS); smaller is better. All past: had the dates of all past seasons "
+                    "been told; possible: those of them that had not gone by. Better by: the "
+                    "outlook against the possible ones. In range: how often the day came within "
+                    "the range told as 8 in 10.");
   if (answer.forecast_days > 0) {
     text += paragraph("",
                       fmt::format("With forecast: what came in the next {}, with an error that "

@@ -93,8 +93,8 @@ constexpr std::array<Wording, 56> table{{
      "Full past seasons in the readings: only {seasons}, so dates are rough."},
     {Code::backtest_too_short,
      "seasons needed",
-     "The outlook can be tested on past years from {needed} usable seasons on; here there are "
-     "{seasons}."},
+     "The outlook can be tested on past years from {needed} full seasons on, the later ones with 98 "
+     "% of their nights; full ones here: {seasons}."},
     {Code::bench_by_offset,
      "bench night_k day_k",
      "Air on the {bench} is reckoned from the station's[, {night_k:+} at night][, {day_k:+} by "

@@ -14,7 +14,9 @@
 #include <vector>
 
 // The same sums run on invented years elsewhere; with the sanitizers these take many minutes.
-#if defined(__has_feature)
+#if defined(__SANITIZE_ADDRESS__)
+#define NIGHTSOW_SANITIZED
+#elif defined(__has_feature)
 #if __has_feature(address_sanitizer)
 #define NIGHTSOW_SANITIZED
 #endif
@@ -65,7 +67,7 @@ std::vector<std::filesystem::path> series_files() {
 
 std::optional<Backtest> backtest_of(const std::filesystem::path& file) {
   const std::array readings{read_readings(read_whole_file(file, "the test"), file.string())};
-  DailySeries series = screen(merge_readings(readings)).series;
+  const DailySeries series = screen(merge_readings(readings)).series;
   if (series.size() < least_days) {
     return std::nullopt;
   }
@@ -74,8 +76,7 @@ std::optional<Backtest> backtest_of(const std::filesystem::path& file) {
   if (!turning.phases) {
     return std::nullopt;
   }
-  fill_short_holes(series);
-  return backtest(to_bench(series, "", {}), *turning.phases);
+  return backtest(series, *turning.phases);
 }
 
 void add(const LeadScores& lead, Pooled& pooled) {

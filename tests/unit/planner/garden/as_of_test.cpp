@@ -172,16 +172,23 @@ constexpr std::string_view forecast_text = "date,tmin_c,tmax_c\n"
                                            "2026-01-12,99,7\n"
                                            "2026-01-13,8,9\n";
 
-TEST(AsOf, OfAForecastTheDaysAfterTheLastReadingAreKept) {
+TEST(AsOf, AForecastIsScreenedAndKeptFromItsFirstDay) {
   const LoadedGarden garden = as_of(load_with(forecast_text), day("2026-01-10"));
-  EXPECT_EQ(garden.forecast.first(), day("2026-01-11"));
-  EXPECT_EQ(values(garden.forecast.night_c()), (std::vector<float>{5, -999, 8}));
-  EXPECT_EQ(values(garden.forecast.day_c()), (std::vector<float>{6, 7, 9}));
+  EXPECT_EQ(garden.forecast.first(), day("2026-01-09"));
+  EXPECT_EQ(values(garden.forecast.night_c()), (std::vector<float>{1, 3, 5, -999, 8}));
+  EXPECT_EQ(values(garden.forecast.day_c()), (std::vector<float>{2, 4, 6, 7, 9}));
   EXPECT_EQ(garden.forecast.night_mark()[0], climate::Mark::forecast);
   EXPECT_EQ(garden.station.last(), day("2026-01-10"));
   EXPECT_EQ(support::texts(garden.problems).back(),
-            "forecast.csv: a forecast of 3 days after the last reading is weighed in (2026-01-11 to "
-            "2026-01-13)");
+            "forecast.csv: the forecast from 2026-01-09 to 2026-01-13 is weighed in, 3 days after "
+            "the last reading");
+}
+
+TEST(AsOf, AForecastOfSomeDaysAgoIsWarnedOf) {
+  const LoadedGarden garden = as_of(load_with(forecast_text), day("2026-01-13"));
+  EXPECT_EQ(support::texts(garden.problems).back(),
+            "forecast.csv: the forecast from 2026-01-09 to 2026-01-13 is weighed in, 3 days after "
+            "the last reading; it is old and counts for less; bring a newer one");
 }
 
 TEST(AsOf, AnEarlierTodaySeesTheForecastOnlyWhenItWasKnown) {
