@@ -93,7 +93,8 @@ constexpr std::array<Wording, 56> table{{
      "Full past seasons in the readings: only {seasons}, so dates are rough."},
     {Code::backtest_too_short,
      "seasons needed",
-     "The outlook can be tested on past years from {needed} full seasons on, the later ones with 98 "
+     "The outlook can be tested on past years from {needed} full seasons on, the later ones with "
+     "98 "
      "% of their nights; full ones here: {seasons}."},
     {Code::bench_by_offset,
      "bench night_k day_k",
