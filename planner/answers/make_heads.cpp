@@ -1,5 +1,6 @@
 #include "planner/answers/make_heads.hpp"
 
+#include "climate/lean_on_normals.hpp"
 #include "climate/sun.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/garden/drawn_station.hpp"
@@ -212,6 +213,10 @@ std::vector<Reason> warnings_of(const LoadedGarden& garden,
     warnings.push_back({ReasonCode::few_seasons, {{"seasons", 0}}});
   } else if (seasons < climate::few_seasons) {
     warnings.push_back({ReasonCode::few_seasons, {{"seasons", seasons}}});
+  }
+  if (station.leans) {
+    warnings.push_back({ReasonCode::leans_on_normals,
+                        {{"years", rounded_tenth(climate::years_of(station.fitted.night))}}});
   }
   add_latitude_warning(garden, station, warnings);
   add_height_warning(garden, warnings);

@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 56> table{{
+constexpr std::array<Wording, 57> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -91,6 +91,10 @@ constexpr std::array<Wording, 56> table{{
     {Code::few_seasons,
      "seasons",
      "Full past seasons in the readings: only {seasons}, so dates are rough."},
+    {Code::leans_on_normals,
+     "years",
+     "Readings of {years:year} do not tell the usual year by themselves: the monthly normals in "
+     "garden.json count beside them, as much as three years of readings would."},
     {Code::backtest_too_short,
      "seasons needed",
      "The outlook can be tested on past years from {needed} usable seasons on; here there are "
