@@ -110,7 +110,7 @@ std::optional<Known> known_end(const PastCourses& past, const BenchAir& known) {
   const Date last_day = last_maximum(known.air, *last);
   const Date first = last_day - Days{remembered_days - 1};
   const Departures end =
-      departures(known.air.part(first, days_between(first, *last) + 1), past.smooth);
+      departures(known.air.part(first, days_between(first, *last) + 1), past.present);
   return Known{*last, last_day, last_days(end, *last, last_day)};
 }
 
@@ -177,10 +177,10 @@ Elements past_elements(const PastCourses& past,
                        int days,
                        const std::vector<Date>& starts) {
   Elements elements{{days, {}}, {days, {}}};
-  const std::vector<double> night_c = past.smooth.night.values_c(season.hottest, days);
+  const std::vector<double> night_c = past.present.night.values_c(season.hottest, days);
   const std::vector<double> day_c =
-      past.smooth.day ? past.smooth.day->values_c(season.hottest, days)
-                      : std::vector<double>(static_cast<std::size_t>(days), missing_c);
+      past.present.day ? past.present.day->values_c(season.hottest, days)
+                       : std::vector<double>(static_cast<std::size_t>(days), missing_c);
   for (const Date start : starts) {
     add_member(past.departures.night, night_c, start, elements.night.values_c);
     add_member(past.departures.day, day_c, start, elements.day.values_c);
@@ -287,14 +287,21 @@ void put_observed(const BenchAir& known, Outlook& outlook) {
 
 } // namespace
 
-PastCourses past_courses(const BenchAir& bench, const SmoothYear& smooth, const Phases& phases) {
-  PastCourses past{smooth, departures(bench.air, smooth), {}};
+PastCourses past_courses(const BenchAir& bench,
+                         const SmoothYear& smooth,
+                         const SmoothYear& present,
+                         const Phases& phases) {
+  PastCourses past{smooth, present, departures(bench.air, smooth), {}};
   for (const SearchedSeason& searched : searched_seasons(bench, phases)) {
     if (searched.few_missing()) {
       past.seasons.push_back(searched.season);
     }
   }
   return past;
+}
+
+PastCourses past_courses(const BenchAir& bench, const SmoothYear& smooth, const Phases& phases) {
+  return past_courses(bench, smooth, smooth, phases);
 }
 
 std::span<const float> Outlook::night_of(int member) const {

@@ -24,11 +24,20 @@ inline constexpr int most_seasons = 40;
 
 /// What past seasons lend to another one.
 struct PastCourses {
-  SmoothYear smooth; ///< as it is known today, the trend carried on
+  SmoothYear smooth;  ///< what departures are from: fitted to these readings
+  SmoothYear present; ///< what members are put on: as it is known today, the trend carried on
   Departures departures;
   std::vector<Season> seasons; ///< usable ones (by nights missing), oldest first
 };
 
+/// The present is another smooth year than that of the readings where these are few and lean on
+/// something else (lean_on_normals.hpp).
+[[nodiscard]] PastCourses past_courses(const BenchAir& bench,
+                                       const SmoothYear& smooth,
+                                       const SmoothYear& present,
+                                       const Phases& phases);
+
+/// The same where the readings alone tell the present.
 [[nodiscard]] PastCourses past_courses(const BenchAir& bench,
                                        const SmoothYear& smooth,
                                        const Phases& phases);

@@ -41,6 +41,11 @@ bool covers_the_year(const TimedValues& points) {
          });
 }
 
+bool spans_a_trend(const TimedValues& points) {
+  return !points.years.empty() &&
+         points.years.back() - points.years.front() >= least_years_for_a_trend;
+}
+
 Eigen::MatrixXd design_matrix(const TimedValues& points, bool with_trend) {
   const auto rows = static_cast<Eigen::Index>(points.years.size());
   Eigen::MatrixXd design(rows, with_trend ? 6 : 5);
@@ -161,13 +166,16 @@ SmoothCurve fit_curve(const TimedValues& points, bool with_trend) {
   return curve;
 }
 
+bool spans_a_trend(Date first, std::span<const float> values) {
+  return spans_a_trend(points_there(first, values));
+}
+
 std::optional<SmoothCurve> fit_smooth_curve(Date first, std::span<const float> values) {
   const TimedValues points = points_there(first, values);
   if (!covers_the_year(points)) {
     return std::nullopt;
   }
-  const double length = points.years.back() - points.years.front();
-  return fit_curve(points, length >= least_years_for_a_trend);
+  return fit_curve(points, spans_a_trend(points));
 }
 
 std::optional<SmoothYear> fit_smooth_year(const DailySeries& series) {

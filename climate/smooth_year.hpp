@@ -74,6 +74,9 @@ struct TimedValues {
 /// coefficients (6).
 [[nodiscard]] SmoothCurve fit_curve(const TimedValues& points, bool with_trend);
 
+/// Whether the record, from its first value to its last, is long enough to tell a trend.
+[[nodiscard]] bool spans_a_trend(Date first, std::span<const float> values);
+
 /// fit_curve over the values that are there, with the trend where the record is long enough. Empty
 /// when there are fewer than `least_values_for_a_year`, or when they leave a quarter of the year
 /// bare.

@@ -61,7 +61,7 @@ void set_quarters(const climate::DailySeries& series,
                   UsualDetail& detail) {
   constexpr std::array<std::string_view, climate::quarters_a_year> names{
       "hottest", "cooling", "coldest", "warming"};
-  const climate::SmoothCurve& curve = station.smooth.night;
+  const climate::SmoothCurve& curve = station.fitted.night;
   const date::month_day hottest = station.turning.hottest;
   const auto shapes = climate::departure_shapes(series.first(), series.night_c(), curve, hottest);
   const climate::SeasonTrends trends =

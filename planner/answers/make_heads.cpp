@@ -1,5 +1,6 @@
 #include "planner/answers/make_heads.hpp"
 
+#include "climate/lean_on_normals.hpp"
 #include "climate/sun.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/garden/drawn_station.hpp"
@@ -56,6 +57,20 @@ void add_guard_warnings(const LoadedGarden& garden, std::vector<Reason>& warning
     warnings.push_back(readings_stale_reason(*oldest));
   }
   warnings.insert(warnings.end(), suspect.begin(), suspect.end());
+}
+
+// Of the last two weeks up to the last night known.
+void add_highs_warning(const LoadedGarden& garden, std::vector<Reason>& warnings) {
+  const std::optional<Date> last = climate::last_night(garden.station);
+  if (!last) {
+    return;
+  }
+  const std::vector<float> highs_c =
+      garden.station.days_from(*last - Days{climate::holds_of - 1}, climate::holds_of);
+  if (!climate::mean_of_those_there(highs_c, climate::holds_least_maxima)) {
+    warnings.push_back({ReasonCode::highs_missing,
+                        {{"of", climate::holds_of}, {"least", climate::holds_least_maxima}}});
+  }
 }
 
 void add_height_warning(const LoadedGarden& garden, std::vector<Reason>& warnings) {
@@ -213,6 +228,11 @@ std::vector<Reason> warnings_of(const LoadedGarden& garden,
   } else if (seasons < climate::few_seasons) {
     warnings.push_back({ReasonCode::few_seasons, {{"seasons", seasons}}});
   }
+  if (station.leans) {
+    warnings.push_back({ReasonCode::leans_on_normals,
+                        {{"years", rounded_tenth(climate::years_of(station.fitted.night))}}});
+  }
+  add_highs_warning(garden, warnings);
   add_latitude_warning(garden, station, warnings);
   add_height_warning(garden, warnings);
   add_bench_warnings(garden, station, warnings);

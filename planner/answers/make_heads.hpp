@@ -24,7 +24,8 @@ namespace nightsow::planner {
 /// Throws InputError, saying what is needed, when there is no usable season before the given one.
 void require_past_season(const LoadedGarden& garden, const climate::Season& season, int usable);
 
-/// What must be said before any answer: stale or suspect readings, few seasons, no cooling limb, a
+/// What must be said before any answer: stale or suspect readings, few seasons, readings that lean
+/// on normals, no cooling limb, a
 /// bench nobody has measured or whose logger stood in the sun, the station's height, and everything
 /// that was wrong with the files.
 [[nodiscard]] std::vector<Reason> warnings_of(const LoadedGarden& garden,

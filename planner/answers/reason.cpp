@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 56> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 58> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -30,6 +30,8 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 56> names{{
     {Code::readings_stale, "readings_stale"},
     {Code::readings_suspect, "readings_suspect"},
     {Code::few_seasons, "few_seasons"},
+    {Code::leans_on_normals, "leans_on_normals"},
+    {Code::highs_missing, "highs_missing"},
     {Code::backtest_too_short, "backtest_too_short"},
     {Code::bench_by_offset, "bench_by_offset"},
     {Code::bench_by_logger, "bench_by_logger"},

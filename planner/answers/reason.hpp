@@ -34,6 +34,8 @@ enum class ReasonCode {
   readings_stale,     ///< last, days
   readings_suspect,   ///< findings, nights; bench, logger (may be left out): so many by its logger
   few_seasons,        ///< seasons
+  leans_on_normals,   ///< years: of nights read; the usual year leans on monthly normals
+  highs_missing,      ///< of, least: too few highs among the last days for a limit of days
   backtest_too_short, ///< seasons, needed: too few seasons to test the outlook on
   bench_by_offset,    ///< bench, night_k, day_k
   bench_by_logger,    ///< bench, pairs, night_k, stray_k

@@ -1,4 +1,5 @@
 #include "climate/screen.hpp"
+#include "climate/smooth_year.hpp"
 #include "planner/garden/drawn_station.hpp"
 #include "planner/garden/load_garden.hpp"
 
@@ -201,6 +202,22 @@ void read_station(const GardenFolder& folder, LoadedGarden& known) {
   known.findings = std::move(screened.findings);
 }
 
+// Shorter readings lean on them, which is said where the usual year is made.
+void note_unused_normals(LoadedGarden& known) {
+  if (known.garden.monthly_normals &&
+      climate::spans_a_trend(known.station.first(), known.station.night_c())) {
+    known.problems.push_back(
+        {Severity::note,
+         "garden.json",
+         0,
+         0,
+         fmt::format("monthly_normals are not used where the readings span {:.0f} years or more",
+                     climate::least_years_for_a_trend),
+         "",
+         ""});
+  }
+}
+
 void read_logger(const std::string& bench,
                  const climate::MergedReadings& whole,
                  LoadedGarden& known) {
@@ -232,6 +249,7 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   known.problems = folder.problems;
   add_spoilt_record(known.suspicions, "readings", known.problems);
   if (!knows_normals_only(folder.garden)) {
+    note_unused_normals(known);
     known.forecast = known_forecast(folder, known, known.problems);
   }
   for (const auto& [bench, logger] : folder.bench_loggers) {

@@ -215,18 +215,6 @@ void note_normals_only(GardenFolder& loaded) {
        R"("readings": [ {"file": "readings/station.csv"} ])"});
 }
 
-void note_normals_beside_readings(GardenFolder& loaded) {
-  if (loaded.garden.monthly_normals) {
-    loaded.problems.push_back({Severity::note,
-                               std::string(garden_file_name),
-                               0,
-                               0,
-                               "monthly_normals are not used where there are readings",
-                               "",
-                               ""});
-  }
-}
-
 void note_rules_folder(GardenFolder& loaded) {
   if (is_there(loaded.folder / "rules")) {
     loaded.problems.push_back({Severity::warning,
@@ -250,7 +238,6 @@ GardenFolder load_garden(const fs::path& folder) {
     note_normals_only(loaded);
   } else {
     read_weather(loaded);
-    note_normals_beside_readings(loaded);
   }
   note_rules_folder(loaded);
   loaded.catalogue =

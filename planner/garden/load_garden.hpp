@@ -85,8 +85,8 @@ struct LoadedGarden {
 /// packet is planned as if it were here; a test after today is a problem, and does not count.
 /// Packets themselves stay, whenever they were received. A forecast that begins later than
 /// tomorrow was not known today; one without a night after the station's last is of no use: either
-/// is ignored, and said. Throws InputError when there is
-/// no usable night up to today.
+/// is ignored, and said; so are monthly normals beside ten years or more. Throws InputError when
+/// there is no usable night up to today.
 [[nodiscard]] LoadedGarden as_of(const GardenFolder& folder, Date today);
 
 } // namespace nightsow::planner

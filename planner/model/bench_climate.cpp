@@ -1,5 +1,7 @@
 #include "planner/model/bench_climate.hpp"
 
+#include "climate/lean_on_normals.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <string>
@@ -27,25 +29,78 @@ climate::BenchFacts facts_of(const LoadedGarden& garden, const Bench& bench) {
   return facts;
 }
 
-// A bench that is the station plus an offset has the station's curve, raised. Any other has one of
-// its own, fitted to what it is with the holes open.
-climate::SmoothYear smooth_of(const LoadedGarden& garden,
-                              const StationClimate& station,
-                              const climate::BenchFacts& facts,
-                              const climate::BenchAir& bench) {
-  if (!bench.plain) {
-    const climate::BenchAir open =
-        climate::to_bench(garden.station, facts, logger_on(garden, facts.name));
-    if (std::optional<climate::SmoothYear> own = climate::fit_smooth_year(open.air)) {
-      return *own;
-    }
-  }
-  climate::SmoothYear smooth = station.smooth;
-  smooth.night.constant_c += bench.offset.night.kelvin();
+climate::SmoothYear raised(climate::SmoothYear smooth, const climate::BenchOffset& by) {
+  smooth.night.constant_c += by.night.kelvin();
   if (smooth.day) {
-    smooth.day->constant_c += bench.offset.day.kelvin();
+    smooth.day->constant_c += by.day.kelvin();
   }
   return smooth;
+}
+
+// The station's readings, had their years been usual.
+climate::DailySeries usual_air(const LoadedGarden& garden, const StationClimate& station) {
+  const auto more_k =
+      [](const climate::SmoothCurve& usual, const climate::SmoothCurve& fitted, Date date) {
+        return static_cast<float>(usual.value_c(date) - fitted.value_c(date));
+      };
+  climate::DailySeries air = garden.station;
+  for (std::size_t i = 0; i < air.size(); ++i) {
+    const Date date = air.date_of(i);
+    air.set_night(i,
+                  air.night_c()[i] + more_k(station.smooth.night, station.fitted.night, date),
+                  air.night_mark()[i]);
+    if (station.fitted.day) {
+      air.set_day(i, air.day_c()[i] + more_k(*station.smooth.day, *station.fitted.day, date));
+    }
+  }
+  return air;
+}
+
+// What the station leans on its normals, on a bench that is not simply the station plus an offset:
+// a heater's floor or a fixed temperature lets nothing of it through, or only a part.
+climate::SmoothYear leaned_at_bench(const LoadedGarden& garden,
+                                    const StationClimate& station,
+                                    const climate::BenchFacts& facts,
+                                    const climate::SmoothYear& own) {
+  const auto reckoned = [&](const climate::DailySeries& air) {
+    return climate::fit_smooth_year(climate::to_bench(air, facts, nullptr).air);
+  };
+  const std::optional<climate::SmoothYear> was = reckoned(garden.station);
+  const std::optional<climate::SmoothYear> usual = reckoned(usual_air(garden, station));
+  climate::SmoothYear smooth = own;
+  if (was && usual) {
+    smooth.night = climate::moved(own.night, was->night, usual->night);
+    if (own.day && was->day && usual->day) {
+      smooth.day = climate::moved(*own.day, *was->day, *usual->day);
+    }
+  }
+  return smooth;
+}
+
+// A bench that is the station plus an offset has the station's curves, raised. Any other has one of
+// its own, fitted to what it is with the holes open.
+void set_smooth_years(const LoadedGarden& garden,
+                      const StationClimate& station,
+                      const climate::BenchFacts& facts,
+                      BenchClimate& bench) {
+  if (!bench.bench.plain) {
+    const climate::BenchAir open =
+        climate::to_bench(garden.station, facts, logger_on(garden, facts.name));
+    if (const std::optional<climate::SmoothYear> own = climate::fit_smooth_year(open.air)) {
+      const bool leans = station.leans && !own->night.trend_fitted;
+      bench.fitted = *own;
+      bench.smooth = leans ? leaned_at_bench(garden, station, facts, *own) : *own;
+      return;
+    }
+  }
+  bench.fitted = raised(station.fitted, bench.bench.offset);
+  bench.smooth = raised(station.smooth, bench.bench.offset);
+}
+
+climate::SmoothYear usual_year(const MonthlyNormals& normals, const climate::SmoothYear& fitted) {
+  return climate::leaned(
+      fitted,
+      {climate::curve_of_normals(normals.night_c), climate::curve_of_normals(normals.day_c)});
 }
 
 [[noreturn]] void refuse_short_record(const LoadedGarden& garden) {
@@ -90,17 +145,24 @@ BenchClimate with_nights_raised(BenchClimate climate, CelsiusDelta by) {
       series->set_night(i, static_cast<float>(night_c), series->night_mark()[i]);
     }
   }
+  climate.fitted.night.constant_c += by.kelvin();
   climate.smooth.night.constant_c += by.kelvin();
   return climate;
 }
 
 StationClimate station_climate(const LoadedGarden& garden) {
-  std::optional<climate::SmoothYear> smooth = climate::fit_smooth_year(garden.station);
-  if (!smooth) {
+  const std::optional<climate::SmoothYear> fitted = climate::fit_smooth_year(garden.station);
+  if (!fitted) {
     refuse_short_record(garden);
   }
-  StationClimate station{
-      garden.station, *smooth, climate::find_phases(smooth->night, year_of(garden.today))};
+  const std::optional<MonthlyNormals>& normals = garden.garden.monthly_normals;
+  const bool leans = normals && !fitted->night.trend_fitted;
+  const climate::SmoothYear smooth = leans ? usual_year(*normals, *fitted) : *fitted;
+  StationClimate station{garden.station,
+                         *fitted,
+                         smooth,
+                         climate::find_phases(smooth.night, year_of(garden.today)),
+                         leans};
   climate::fill_short_holes(station.air);
   return station;
 }
@@ -118,15 +180,16 @@ BenchClimate bench_climate(const LoadedGarden& garden,
   const Bench& bench = bench_named(garden.garden, name);
   BenchClimate result;
   result.bench = bench_air(garden, station, bench);
-  result.smooth = smooth_of(garden, station, facts_of(garden, bench), result.bench);
+  set_smooth_years(garden, station, facts_of(garden, bench), result);
   result.turning = station.turning;
   result.latitude = garden.garden.latitude;
   return result;
 }
 
 BenchSeason bench_season(const BenchClimate& climate, const climate::Season& season) {
-  return {season,
-          climate::season_outlook(climate.bench, climate.smooth, *climate.turning.phases, season)};
+  const climate::PastCourses past =
+      climate::past_courses(climate.bench, climate.fitted, climate.smooth, *climate.turning.phases);
+  return {season, climate::season_outlook(past, climate.bench, season)};
 }
 
 double smooth_mean_c(const BenchClimate& climate, Date day) {

@@ -14,17 +14,22 @@ namespace nightsow::planner {
 /// What the readings say of the place, whatever the bench and the season.
 struct StationClimate {
   climate::DailySeries air;        ///< short holes filled
-  climate::SmoothYear smooth;      ///< fitted with the holes open
-  climate::PhasesOrReason turning; ///< for the year of the garden's today
+  climate::SmoothYear fitted;      ///< to the readings, with the holes open
+  climate::SmoothYear smooth;      ///< the usual year: as fitted, or leaned on monthly normals
+  climate::PhasesOrReason turning; ///< of the usual year, for the year of the garden's today
+  bool leans = false;              ///< the usual year leans on the garden's monthly normals
 };
 
-/// Throws InputError when the nights do not show a year, saying what is needed.
+/// A record too short for a trend leans on the garden's monthly normals, where it has any: see
+/// climate/lean_on_normals.hpp. Throws InputError when the nights do not show a year, saying what
+/// is needed.
 [[nodiscard]] StationClimate station_climate(const LoadedGarden& garden);
 
 /// The same of one bench.
 struct BenchClimate {
   climate::BenchAir bench;
-  climate::SmoothYear smooth;      ///< of the air at the bench
+  climate::SmoothYear fitted;      ///< to the air at the bench, as its readings were
+  climate::SmoothYear smooth;      ///< the usual year at the bench
   climate::PhasesOrReason turning; ///< of the station's nights, the same for every bench
   double latitude = 0.0;
 };

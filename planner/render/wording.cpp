@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 56> table{{
+constexpr std::array<Wording, 58> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -66,8 +66,8 @@ constexpr std::array<Wording, 56> table{{
     {Code::frost_ahead,
      "coldest_c limit_c bench",
      "Cold ahead: in most seasons the coldest night to come on the {bench} has {coldest_c} or "
-     "less, "
-     "and young seedlings stand {limit_c}. Have cover or a frost-free place ready."},
+     "less, fleece counted in where it is laid, and young seedlings stand {limit_c}. Have a "
+     "frost-free place ready."},
     {Code::frost_on_bench,
      "coldest_c bench kinds",
      "Cold ahead on the {bench}: {coldest_c} or less in most seasons, which young seedlings of "
@@ -91,6 +91,14 @@ constexpr std::array<Wording, 56> table{{
     {Code::few_seasons,
      "seasons",
      "Full past seasons in the readings: only {seasons}, so dates are rough."},
+    {Code::leans_on_normals,
+     "years",
+     "Readings of {years:year} do not tell the usual year by themselves: the monthly normals in "
+     "garden.json count beside them, as much as three years of readings would."},
+    {Code::highs_missing,
+     "of least",
+     "Among the last {of} days fewer than {least} have a high (the warmest of the day): limits for "
+     "days are left out, and what is said of mild days is not known. Name a file with highs, too."},
     {Code::backtest_too_short,
      "seasons needed",
      "The outlook can be tested on past years from {needed} full seasons on, the later ones with "

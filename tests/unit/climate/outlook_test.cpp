@@ -100,6 +100,54 @@ double mean_night_c(const Outlook& outlook, int day) {
   return sum / outlook.members;
 }
 
+// The same smooth year, two kelvin colder.
+SmoothYear colder(SmoothYear smooth) {
+  smooth.night.constant_c -= 2.0;
+  smooth.day->constant_c -= 2.0;
+  return smooth;
+}
+
+TEST(Outlook, PutsDeparturesFromTheReadingsOnAnotherPresentYear) {
+  const Place here = place({.years = 4, .flicker_k = 1.0});
+  const Season season = season_of(here.phases, here.bench.air.last() + Days{300});
+  const PastCourses as_read = past_courses(here.bench, here.smooth, here.phases);
+  const PastCourses moved = past_courses(here.bench, here.smooth, colder(here.smooth), here.phases);
+  const BenchAir nothing_known{};
+  const Outlook before = season_outlook(as_read, nothing_known, season);
+  const Outlook after = season_outlook(moved, nothing_known, season);
+  ASSERT_GT(before.members, 0);
+  ASSERT_EQ(after.members, before.members);
+  for (const int member : {0, before.members - 1}) {
+    for (const std::size_t night : {10U, 100U, 200U}) {
+      EXPECT_NEAR(static_cast<double>(before.night_of(member)[night]) -
+                      static_cast<double>(after.night_of(member)[night]),
+                  2.0,
+                  1e-4);
+      EXPECT_NEAR(static_cast<double>(before.day_of(member)[night]) -
+                      static_cast<double>(after.day_of(member)[night]),
+                  2.0,
+                  1e-4);
+    }
+  }
+}
+
+TEST(Outlook, GoesFromWhatWasObservedToThePresentYearByAndBy) {
+  const Place here = place({.years = 20});
+  const Season season = season_named(here.phases, 2008);
+  const BenchAir known = cut_after(here, season, 60);
+  const SmoothYear present = colder(here.smooth);
+  const Outlook outlook =
+      season_outlook(past_courses(here.bench, here.smooth, present, here.phases), known, season);
+  ASSERT_EQ(outlook.observed_days, 60);
+  const auto above_present_k = [&](int day) {
+    return mean_night_c(outlook, day) - present.night.value_c(season.hottest + Days{day});
+  };
+  EXPECT_NEAR(above_present_k(59), 2.0, 0.1);
+  EXPECT_GT(above_present_k(60), 1.5);
+  EXPECT_LT(above_present_k(80), above_present_k(60));
+  EXPECT_NEAR(above_present_k(220), 0.0, 0.1);
+}
+
 TEST(Outlook, RemembersAColdEndOfTheReadingsForAWhile) {
   const Place here = place({.years = 20, .night_sd_k = 2.0});
   const Season season = season_named(here.phases, 2008);

@@ -476,6 +476,16 @@ TEST_P(PlanOnBothHalves, WarnsWhenFewerThanFiveSeasonsStandBehindIt) {
   EXPECT_EQ(enough.readings.seasons, 5);
 }
 
+TEST_P(PlanOnBothHalves, SaysThatAShortRecordLeansOnMonthlyNormals) {
+  LoadedGarden garden = with_last_days_only(garden_of(invented(60, {bulbine})), 4 * 366 + 61);
+  EXPECT_FALSE(gives(plan(garden, {}).warnings, ReasonCode::leans_on_normals));
+  garden.garden.monthly_normals = MonthlyNormals{std::vector(12, 10.0), std::vector(12, 20.0)};
+  const PlanAnswer leans = plan(garden, {});
+  EXPECT_EQ(value_in<double>(leans.warnings, ReasonCode::leans_on_normals, "years"), 4.2);
+  // Four years of 10 K from end to end, and three of none.
+  EXPECT_LT(leans.phases->nights_swing_c, 7.0);
+}
+
 TEST_P(PlanOnBothHalves, IsRefusedWithoutOneWholeSeason) {
   const LoadedGarden garden = garden_of(invented(60, {bulbine}));
   const LoadedGarden year = with_last_days_only(garden, 400);

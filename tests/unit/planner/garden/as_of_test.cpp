@@ -211,6 +211,32 @@ TEST(AsOf, AForecastThatTheReadingsHaveOvertakenIsIgnoredAndSaid) {
             "ignored; bring a newer one");
 }
 
+// Nights and days from a first to a last day, none of them alike.
+std::string readings_text(Date first, Date last) {
+  std::string text = "date,tmin_c,tmax_c\n";
+  for (Date date = first; date <= last; date += Days{1}) {
+    const int wave = days_between(first, date) % 7;
+    text += format_iso_date(date) + "," + std::to_string(8 + wave) + "," +
+            std::to_string(20 + wave) + "\n";
+  }
+  return text;
+}
+
+TEST(AsOf, MonthlyNormalsAreSaidNotToBeUsedOnceTheReadingsSpanTenYears) {
+  const TemporaryFolder folder;
+  support::write_garden(folder,
+                        R"({"latitude": -33, "longitude": 19,
+      "readings": [{"file": "readings/station.csv"}], "monthly_normals": {
+      "night_c": [1,1,1,1,1,1,1,1,1,1,1,1], "day_c": [1,1,1,1,1,1,1,1,1,1,1,1]}})",
+                        readings_text(day("2014-01-01"), day("2025-12-31")));
+  const GardenFolder read = load_garden(folder.path());
+  EXPECT_EQ(support::texts(as_of(read, day("2025-12-31")).problems).back(),
+            "garden.json: monthly_normals are not used where the readings span 10 years or more");
+  for (const std::string& problem : support::texts(as_of(read, day("2020-12-31")).problems)) {
+    EXPECT_EQ(problem.find("monthly_normals"), std::string::npos) << problem;
+  }
+}
+
 TEST(AsOf, ALoggerIsScreenedAndCutAtToday) {
   const LoadedGarden garden = as_of(load_with("",
                                               "date,tmin_c,tmax_c\n"

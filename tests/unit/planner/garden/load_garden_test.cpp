@@ -205,16 +205,6 @@ TEST(LoadGarden, MonthlyNormalsAloneAreEnoughAndSaidToBeRough) {
       "garden.json: there are no readings; nights are drawn from monthly_normals"));
 }
 
-TEST(LoadGarden, MonthlyNormalsBesideReadingsAreSaidNotToBeUsed) {
-  const TemporaryFolder folder;
-  write_garden(folder, R"({"latitude": -33, "longitude": 19,
-      "readings": [{"file": "readings/station.csv"}], "monthly_normals": {
-      "night_c": [1,1,1,1,1,1,1,1,1,1,1,1], "day_c": [1,1,1,1,1,1,1,1,1,1,1,1]}})");
-  EXPECT_FALSE(load_garden(folder.path()).station.series.empty());
-  EXPECT_EQ(problems_of(folder).back(),
-            "garden.json: monthly_normals are not used where there are readings");
-}
-
 TEST(LoadGarden, ReadingsOfDaysOnlyGiveNoNight) {
   const TemporaryFolder folder;
   write_garden(

@@ -132,6 +132,93 @@ TEST(BenchClimate, HasWiderDatesWhereItsShelterIsAllThatIsKnown) {
   EXPECT_EQ(frame.bench_season().outlook.members, 3 * open.bench_season().outlook.members);
 }
 
+// Readings of three years up to today, and monthly normals that are colder by so much each month
+// than the place ever was.
+LoadedGarden short_record_beside_normals(double colder_k, std::vector<Bench> benches = {}) {
+  LoadedGarden garden = support::garden_of({.benches = std::move(benches)});
+  MonthlyNormals normals{std::vector<double>(12), std::vector<double>(12)};
+  const climate::SmoothYear place = *climate::fit_smooth_year(garden.station);
+  for (unsigned month = 0; month < 12; ++month) {
+    const Date middle = *make_date(year_of(garden.today), month + 1, 15);
+    normals.night_c[month] = place.night.value_c(middle) - colder_k;
+    normals.day_c[month] = place.day->value_c(middle) - colder_k;
+  }
+  garden.garden.monthly_normals = normals;
+  constexpr std::size_t days = 3 * 365 + 1;
+  climate::DailySeries part{garden.today - Days{days - 1}, days};
+  const std::vector<float> night_c = garden.station.nights_from(part.first(), days);
+  const std::vector<float> day_c = garden.station.days_from(part.first(), days);
+  for (std::size_t i = 0; i < days; ++i) {
+    part.set_night(i, night_c[i]);
+    part.set_day(i, day_c[i]);
+  }
+  garden.station = part;
+  return garden;
+}
+
+TEST(StationClimate, OfAShortRecordLeansOnTheNormals) {
+  LoadedGarden garden = short_record_beside_normals(6.0);
+  const StationClimate leans = station_climate(garden);
+  EXPECT_TRUE(leans.leans);
+  garden.garden.monthly_normals.reset();
+  const StationClimate alone = station_climate(garden);
+  EXPECT_FALSE(alone.leans);
+  EXPECT_EQ(leans.fitted.night.constant_c, alone.smooth.night.constant_c);
+  // Half of about six kelvin, after three years; the three had weather of their own.
+  EXPECT_NEAR(alone.smooth.night.constant_c - leans.smooth.night.constant_c, 3.0, 0.5);
+  EXPECT_NEAR(alone.smooth.day->constant_c - leans.smooth.day->constant_c, 3.0, 0.5);
+  EXPECT_NEAR((alone.turning.phases->hottest_night - leans.turning.phases->hottest_night).kelvin(),
+              3.0,
+              1.0);
+}
+
+TEST(StationClimate, OfALongRecordDoesNotLeanOnTheNormals) {
+  LoadedGarden garden = support::garden_of({});
+  garden.garden.monthly_normals = short_record_beside_normals(6.0).garden.monthly_normals;
+  const StationClimate station = station_climate(garden);
+  EXPECT_FALSE(station.leans);
+  EXPECT_EQ(station.smooth.night.constant_c, station.fitted.night.constant_c);
+}
+
+/// How much colder the usual year of the first bench is than its readings, night and day.
+std::pair<double, double> leans_by_k(const LoadedGarden& garden) {
+  const BenchClimate climate = bench_of(garden).climate;
+  return {climate.fitted.night.constant_c - climate.smooth.night.constant_c,
+          climate.fitted.day->constant_c - climate.smooth.day->constant_c};
+}
+
+TEST(BenchClimate, LeansAsTheStationDoesWhereItIsTheStationRaisedOrHasALogger) {
+  const auto station = leans_by_k(short_record_beside_normals(6.0));
+  EXPECT_NEAR(station.first, 3.0, 0.5);
+  const auto raised = leans_by_k(short_record_beside_normals(6.0, {bench_with("frame", 2.0, 4.0)}));
+  EXPECT_NEAR(raised.first, station.first, 1e-9);
+  EXPECT_NEAR(raised.second, station.second, 1e-9);
+
+  LoadedGarden logged = short_record_beside_normals(6.0);
+  logged.bench_loggers[logged.garden.benches.front().name] = logger_beside(logged, 3.0F, 1.0F);
+  const auto by_logger = leans_by_k(logged);
+  EXPECT_NEAR(by_logger.first, station.first, 1e-3);
+  EXPECT_NEAR(by_logger.second, station.second, 1e-3);
+}
+
+TEST(BenchClimate, KeptAtATemperatureLeansOnNothing) {
+  Bench room = support::open_bench();
+  room.fixed_night = Celsius{18.0};
+  room.fixed_day = Celsius{22.0};
+  const auto leans = leans_by_k(short_record_beside_normals(6.0, {room}));
+  EXPECT_NEAR(leans.first, 0.0, 1e-9);
+  EXPECT_NEAR(leans.second, 0.0, 1e-9);
+}
+
+TEST(BenchClimate, WithAFloorLeansOnlyAsFarAsTheHeaterLetsIt) {
+  Bench heated = support::open_bench();
+  heated.floor = Celsius{12.0};
+  const BenchClimate climate = bench_of(short_record_beside_normals(6.0, {heated})).climate;
+  EXPECT_GT(climate.fitted.night.constant_c, climate.smooth.night.constant_c);
+  const Date coldest = in_year(climate.turning.phases->coldest, 2025);
+  EXPECT_GT(climate.smooth.night.value_c(coldest), 11.0);
+}
+
 TEST(StationClimate, IsRefusedWhenTheNightsShowNoWholeYear) {
   LoadedGarden garden = support::garden_of({});
   garden.station = climate::DailySeries{garden.today - Days{99}, 100};
