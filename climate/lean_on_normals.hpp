@@ -9,9 +9,10 @@ namespace nightsow::climate {
 // A record of few years has their weather in its smooth year. Where monthly normals are known, too,
 // the usual year is sought between the two.
 
-/// Monthly normals tell as much of the usual year as so many years of readings. The mean of n years
-/// misses it by about 1.2 K / sqrt(n), the normals of a climate table, of other years and of a
-/// place near by, by about 0.7 K (both common practice, no source); weighed by their squares the
+/// Monthly normals tell as much of the usual year as so many years of readings. The curve of n
+/// years misses it by about 1.2 K / sqrt(n), the normals of a climate table, of other years and
+/// perhaps of a place near by, by about 0.7 K (both common practice, no source; open records show
+/// the like, see tests/reference/climate/short_records_test.cpp). Weighed by their squares the
 /// record's share is n / (n + (1.2 / 0.7)^2), which is n / (n + 2.9).
 inline constexpr double years_normals_are_worth = 3.0;
 
