@@ -1,5 +1,6 @@
 #include "climate/outlook.hpp"
 
+#include "climate/member_courses.hpp"
 #include "climate/past_seasons.hpp"
 #include "climate/persistence.hpp"
 
@@ -13,51 +14,6 @@ namespace {
 
 constexpr std::array shifts_days{-14, -7, 0, 7, 14};
 constexpr std::array wide_kelvin{-1.0, 0.0, 1.0};
-
-// One element of all members, member-major.
-struct Courses {
-  int days = 0;
-  std::vector<float> values_c;
-
-  [[nodiscard]] int members() const { return static_cast<int>(values_c.size()) / days; }
-
-  [[nodiscard]] float& at(int member, int day) {
-    return values_c[static_cast<std::size_t>(member) * static_cast<std::size_t>(days) +
-                    static_cast<std::size_t>(day)];
-  }
-};
-
-// Mean and variance over members of one day; members that miss it do not count.
-struct Spread {
-  double mean_c = 0.0;
-  double variance = 0.0;
-};
-
-Spread spread_on(Courses& courses, int day) {
-  double sum = 0.0;
-  double squares = 0.0;
-  int there = 0;
-  for (int member = 0; member < courses.members(); ++member) {
-    const auto value = static_cast<double>(courses.at(member, day));
-    if (!std::isnan(value)) {
-      sum += value;
-      squares += value * value;
-      ++there;
-    }
-  }
-  if (there == 0) {
-    return {};
-  }
-  const double mean = sum / there;
-  return {mean, std::max(0.0, squares / there - mean * mean)};
-}
-
-void scale(Courses& courses, int day, double about_c, double to_c, double factor) {
-  for (int member = 0; member < courses.members(); ++member) {
-    float& value = courses.at(member, day);
-    value = static_cast<float>(to_c + factor * (static_cast<double>(value) - about_c));
-  }
-}
 
 std::vector<Season> seasons_before(const PastCourses& past, const Season& target) {
   std::vector<Season> seasons;
@@ -139,8 +95,10 @@ void add_member(const DepartureRow& row,
                 Date start,
                 std::vector<float>& values_c) {
   const std::vector<float> departures_k = row.from(start, static_cast<int>(smooth_c.size()));
+  const std::size_t before = values_c.size();
+  values_c.resize(before + smooth_c.size());
   for (std::size_t t = 0; t < smooth_c.size(); ++t) {
-    values_c.push_back(static_cast<float>(smooth_c[t] + static_cast<double>(departures_k[t])));
+    values_c[before + t] = static_cast<float>(smooth_c[t] + static_cast<double>(departures_k[t]));
   }
 }
 
@@ -149,27 +107,36 @@ struct Elements {
   Courses day;
 };
 
+// What a member is moved by on each day, given how it differed.
+template <class Remembered>
+void add_remembered(const LastDays& differs,
+                    std::span<const MemoryWeights> weights,
+                    Remembered remembered_k,
+                    std::span<float> course_c) {
+  for (std::size_t t = 0; t < weights.size(); ++t) {
+    course_c[t] += static_cast<float>(remembered_k(differs, weights[t]));
+  }
+}
+
 void add_memory(const PastCourses& past,
                 const Known& known,
                 Date first,
                 const std::vector<Date>& starts,
                 Elements& elements) {
   const int last = days_between(first, known.last_night);
-  const int begin = std::max(0, last + 1);
-  const int end = std::min(elements.night.days, last + memory_ends);
-  std::vector<LastDays> differs;
-  differs.reserve(starts.size());
-  for (const Date start : starts) {
-    differs.push_back(difference(known.last_days, member_last_days(past, known, first, start)));
+  const std::size_t begin = first_unknown(last, elements.night.days);
+  std::vector<MemoryWeights> night;
+  std::vector<MemoryWeights> day;
+  for (int t = std::max(0, last + 1); t < std::min(elements.night.days, last + memory_ends); ++t) {
+    night.push_back(night_memory(t - last));
+    day.push_back(day_memory(t - last));
   }
-  for (int t = begin; t < end; ++t) {
-    const MemoryWeights night = night_memory(t - last);
-    const MemoryWeights day = day_memory(t - last);
-    for (std::size_t i = 0; i < differs.size(); ++i) {
-      const auto member = static_cast<int>(i);
-      elements.night.at(member, t) += static_cast<float>(remembered_night_k(differs[i], night));
-      elements.day.at(member, t) += static_cast<float>(remembered_day_k(differs[i], day));
-    }
+  for (std::size_t i = 0; i < starts.size(); ++i) {
+    const LastDays differs =
+        difference(known.last_days, member_last_days(past, known, first, starts[i]));
+    const auto member = static_cast<int>(i);
+    add_remembered(differs, night, remembered_night_k, elements.night.of(member).subspan(begin));
+    add_remembered(differs, day, remembered_day_k, elements.day.of(member).subspan(begin));
   }
 }
 
@@ -182,6 +149,8 @@ Elements past_elements(const PastCourses& past,
   const std::vector<double> day_c = past.smooth.day
                                         ? past.smooth.day->values_c(season.hottest, days)
                                         : std::vector<double>(static_cast<std::size_t>(days));
+  elements.night.values_c.reserve(starts.size() * night_c.size());
+  elements.day.values_c.reserve(starts.size() * day_c.size());
   for (const Date start : starts) {
     add_member(past.departures.night, night_c, start, elements.night.values_c);
     add_member(past.departures.day, day_c, start, elements.day.values_c);
@@ -190,10 +159,13 @@ Elements past_elements(const PastCourses& past,
 }
 
 void scale_strays(int last, Courses& courses) {
-  for (int t = std::max(0, last + 1); t < courses.days; ++t) {
-    const double mean_c = spread_on(courses, t).mean_c;
-    scale(courses, t, mean_c, mean_c, stray_factor(t - last));
+  const std::size_t begin = first_unknown(last, courses.days);
+  int ahead = static_cast<int>(begin) - last;
+  Moves moves;
+  for (const Spread& members : spreads_from(courses, begin)) {
+    moves.add(members.mean_c, members.mean_c, stray_factor(ahead++));
   }
+  move_from(begin, moves, courses);
 }
 
 // Each day of the forecast and the members of that day are weighed by their variances; what it
@@ -201,39 +173,49 @@ void scale_strays(int last, Courses& courses) {
 int weigh_forecast(const std::vector<float>& forecast_c, int last, double lag1, Courses& courses) {
   int days = 0;
   double moved_k = 0.0;
-  for (int t = std::max(0, last + 1); t < courses.days; ++t) {
-    const auto expected_c = static_cast<double>(forecast_c[static_cast<std::size_t>(t)]);
-    const Spread members = spread_on(courses, t);
+  const std::size_t begin = first_unknown(last, courses.days);
+  const std::vector<Spread> spreads = spreads_from(courses, begin);
+  Moves moves;
+  for (std::size_t i = 0; i < spreads.size(); ++i) {
+    const Spread& members = spreads[i];
+    const auto expected_c = static_cast<double>(forecast_c[begin + i]);
     if (std::isnan(expected_c)) {
       moved_k *= lag1;
-      scale(courses, t, members.mean_c, members.mean_c + moved_k, 1.0);
+      moves.add(members.mean_c, members.mean_c + moved_k, 1.0);
       continue;
     }
-    const double error = forecast_error_k(t - last) * forecast_error_k(t - last);
-    const double weight = members.variance / (members.variance + error);
+    const double error_k = forecast_error_k(static_cast<int>(begin + i) - last);
+    const double weight = members.variance / (members.variance + error_k * error_k);
     moved_k = weight * (expected_c - members.mean_c);
-    scale(courses, t, members.mean_c, members.mean_c + moved_k, std::sqrt(1.0 - weight));
+    moves.add(members.mean_c, members.mean_c + moved_k, std::sqrt(1.0 - weight));
     ++days;
   }
+  move_from(begin, moves, courses);
   return days;
 }
 
 // The members once more for each level that the bench, or so short a record, may be wrong by.
-void add_member_at(Elements& elements, int member, double night_k, double day_k, Outlook& outlook) {
-  for (int t = 0; t < outlook.days; ++t) {
-    outlook.night_c.push_back(elements.night.at(member, t) + static_cast<float>(night_k));
-    outlook.day_c.push_back(elements.day.at(member, t) + static_cast<float>(day_k));
+void add_raised(std::span<const float> course_c, double by_k, std::vector<float>& values_c) {
+  const std::size_t before = values_c.size();
+  values_c.insert(values_c.end(), course_c.begin(), course_c.end());
+  const auto raise_k = static_cast<float>(by_k);
+  for (std::size_t i = before; i < values_c.size(); ++i) {
+    values_c[i] += raise_k;
   }
-  ++outlook.members;
 }
 
 void add_members(Elements& elements, CelsiusDelta night_doubt, Outlook& outlook) {
+  outlook.night_c.reserve(elements.night.values_c.size());
+  outlook.day_c.reserve(elements.day.values_c.size());
   const std::span<const double> sides(wide_kelvin);
   const std::span<const double> none = sides.subspan(1, 1);
   for (int member = 0; member < elements.night.members(); ++member) {
     for (const double level_k : outlook.past_seasons < few_seasons ? sides : none) {
       for (const double side : night_doubt.kelvin() > 0.0 ? sides : none) {
-        add_member_at(elements, member, level_k + side * night_doubt.kelvin(), level_k, outlook);
+        const double night_k = level_k + side * night_doubt.kelvin();
+        add_raised(elements.night.of(member), night_k, outlook.night_c);
+        add_raised(elements.day.of(member), level_k, outlook.day_c);
+        ++outlook.members;
       }
     }
   }
