@@ -39,14 +39,16 @@ std::vector<float> DepartureRow::from(Date from, int count) const {
 }
 
 double DepartureRow::mean_of(Date last, int count) const {
+  const int size = static_cast<int>(departures_k_.size());
+  const int end = days_between(first_, last);
+  const int begin = std::max(end - count + 1, 0);
   double sum = 0.0;
   int there = 0;
-  for (int i = 0; i < count; ++i) {
-    const auto departure_k = static_cast<double>(at(last - Days{i}));
-    if (!std::isnan(departure_k)) {
-      sum += departure_k;
-      ++there;
-    }
+  for (int i = std::min(end, size - 1); i >= begin; --i) {
+    const float departure_k = departures_k_[static_cast<std::size_t>(i)];
+    const bool known = !std::isnan(departure_k);
+    sum += known ? static_cast<double>(departure_k) : 0.0;
+    there += known ? 1 : 0;
   }
   return 2 * there >= count ? sum / there : static_cast<double>(missing_c);
 }

@@ -1,5 +1,6 @@
 #include "climate/outlook.hpp"
 
+#include "climate/member_courses.hpp"
 #include "climate/past_seasons.hpp"
 #include "climate/persistence.hpp"
 
@@ -13,51 +14,6 @@ namespace {
 
 constexpr std::array shifts_days{-14, -7, 0, 7, 14};
 constexpr std::array wide_kelvin{-1.0, 0.0, 1.0};
-
-// One element of all members, member-major.
-struct Courses {
-  int days = 0;
-  std::vector<float> values_c;
-
-  [[nodiscard]] int members() const { return static_cast<int>(values_c.size()) / days; }
-
-  [[nodiscard]] float& at(int member, int day) {
-    return values_c[static_cast<std::size_t>(member) * static_cast<std::size_t>(days) +
-                    static_cast<std::size_t>(day)];
-  }
-};
-
-// Mean and variance over members of one day; members that miss it do not count.
-struct Spread {
-  double mean_c = 0.0;
-  double variance = 0.0;
-};
-
-Spread spread_on(Courses& courses, int day) {
-  double sum = 0.0;
-  double squares = 0.0;
-  int there = 0;
-  for (int member = 0; member < courses.members(); ++member) {
-    const auto value = static_cast<double>(courses.at(member, day));
-    if (!std::isnan(value)) {
-      sum += value;
-      squares += value * value;
-      ++there;
-    }
-  }
-  if (there == 0) {
-    return {};
-  }
-  const double mean = sum / there;
-  return {mean, std::max(0.0, squares / there - mean * mean)};
-}
-
-void scale(Courses& courses, int day, double about_c, double to_c, double factor) {
-  for (int member = 0; member < courses.members(); ++member) {
-    float& value = courses.at(member, day);
-    value = static_cast<float>(to_c + factor * (static_cast<double>(value) - about_c));
-  }
-}
 
 std::vector<Season> seasons_before(const PastCourses& past, const Season& target) {
   std::vector<Season> seasons;
@@ -126,11 +82,13 @@ void add_member(const DepartureRow& row,
                 Date start,
                 std::vector<float>& values_c) {
   const std::vector<float> departures_k = row.from(start, static_cast<int>(smooth_c.size()));
+  const std::size_t before = values_c.size();
+  values_c.resize(before + smooth_c.size());
   for (std::size_t t = 0; t < smooth_c.size(); ++t) {
     // What a past season lacks is taken as usual.
     const double departure_k =
         std::isnan(departures_k[t]) ? 0.0 : static_cast<double>(departures_k[t]);
-    values_c.push_back(static_cast<float>(smooth_c[t] + departure_k));
+    values_c[before + t] = static_cast<float>(smooth_c[t] + departure_k);
   }
 }
 
@@ -146,29 +104,42 @@ MemoryWeights night_weights(int nights_ahead, int days_ahead) {
   return weights;
 }
 
+// What a member is moved by on each day, given how it differed.
+template <class Remembered>
+void add_remembered(const LastDays& differs,
+                    std::span<const MemoryWeights> weights,
+                    Remembered remembered_k,
+                    std::span<float> course_c) {
+  for (std::size_t t = 0; t < weights.size(); ++t) {
+    course_c[t] += static_cast<float>(remembered_k(differs, weights[t]));
+  }
+}
+
 void add_memory(const PastCourses& past,
                 const Known& known,
                 Date first,
                 const std::vector<Date>& starts,
                 Elements& elements) {
+  const int days = elements.night.days;
   const int last_night = days_between(first, known.last_night);
   const int last_day = days_between(first, known.last_day);
-  std::vector<LastDays> differs;
-  differs.reserve(starts.size());
-  for (const Date start : starts) {
-    differs.push_back(difference(known.last_days, member_last_days(past, known, first, start)));
+  std::vector<MemoryWeights> night;
+  for (int t = std::max(0, last_night + 1); t < std::min(days, last_night + memory_days); ++t) {
+    night.push_back(night_weights(t - last_night, t - last_day));
   }
-  const int end = std::min(elements.night.days, last_night + memory_days);
-  for (int t = std::max(0, last_day + 1); t < end; ++t) {
-    const MemoryWeights night = night_weights(t - last_night, t - last_day);
-    const MemoryWeights day = day_memory(t - last_day);
-    for (std::size_t i = 0; i < differs.size(); ++i) {
-      const auto member = static_cast<int>(i);
-      elements.day.at(member, t) += static_cast<float>(remembered_day_k(differs[i], day));
-      if (t > last_night) {
-        elements.night.at(member, t) += static_cast<float>(remembered_night_k(differs[i], night));
-      }
-    }
+  std::vector<MemoryWeights> day;
+  for (int t = std::max(0, last_day + 1); t < std::min(days, last_day + memory_days); ++t) {
+    day.push_back(day_memory(t - last_day));
+  }
+  const std::size_t night_begin = first_unknown(last_night, days);
+  const std::size_t day_begin = first_unknown(last_day, days);
+  for (std::size_t i = 0; i < starts.size(); ++i) {
+    const LastDays differs =
+        difference(known.last_days, member_last_days(past, known, first, starts[i]));
+    const auto member = static_cast<int>(i);
+    add_remembered(
+        differs, night, remembered_night_k, elements.night.of(member).subspan(night_begin));
+    add_remembered(differs, day, remembered_day_k, elements.day.of(member).subspan(day_begin));
   }
 }
 
@@ -179,8 +150,11 @@ Elements past_elements(const PastCourses& past,
   Elements elements{{days, {}}, {days, {}}};
   const std::vector<double> night_c = past.present.night.values_c(season.hottest, days);
   const std::vector<double> day_c =
-      past.present.day ? past.present.day->values_c(season.hottest, days)
-                       : std::vector<double>(static_cast<std::size_t>(days), missing_c);
+      past.present.day
+          ? past.present.day->values_c(season.hottest, days)
+          : std::vector<double>(static_cast<std::size_t>(days), static_cast<double>(missing_c));
+  elements.night.values_c.reserve(starts.size() * night_c.size());
+  elements.day.values_c.reserve(starts.size() * day_c.size());
   for (const Date start : starts) {
     add_member(past.departures.night, night_c, start, elements.night.values_c);
     add_member(past.departures.day, day_c, start, elements.day.values_c);
@@ -189,10 +163,13 @@ Elements past_elements(const PastCourses& past,
 }
 
 void scale_strays(int last, Courses& courses) {
-  for (int t = std::max(0, last + 1); t < courses.days; ++t) {
-    const double mean_c = spread_on(courses, t).mean_c;
-    scale(courses, t, mean_c, mean_c, stray_factor(t - last));
+  const std::size_t begin = first_unknown(last, courses.days);
+  int ahead = static_cast<int>(begin) - last;
+  Moves moves;
+  for (const Spread& members : spreads_from(courses, begin)) {
+    moves.add(members.mean_c, members.mean_c, stray_factor(ahead++));
   }
+  move_from(begin, moves, courses);
 }
 
 // A forecast of one element, from the first day of the season on.
@@ -207,20 +184,24 @@ struct Expected {
 int weigh_forecast(const Expected& expected, int last, Courses& courses) {
   int days = 0;
   double moved_k = 0.0;
-  for (int t = std::max(0, last + 1); t < courses.days; ++t) {
-    const auto expected_c = static_cast<double>(expected.values_c[static_cast<std::size_t>(t)]);
-    const Spread members = spread_on(courses, t);
+  const std::size_t begin = first_unknown(last, courses.days);
+  const std::vector<Spread> spreads = spreads_from(courses, begin);
+  Moves moves;
+  for (std::size_t i = 0; i < spreads.size(); ++i) {
+    const Spread& members = spreads[i];
+    const auto expected_c = static_cast<double>(expected.values_c[begin + i]);
     if (std::isnan(expected_c)) {
       moved_k *= expected.lag1;
-      scale(courses, t, members.mean_c, members.mean_c + moved_k, 1.0);
+      moves.add(members.mean_c, members.mean_c + moved_k, 1.0);
       continue;
     }
-    const double error_k = forecast_error_k(t - expected.issued + 1);
+    const double error_k = forecast_error_k(static_cast<int>(begin + i) - expected.issued + 1);
     const double weight = members.variance / (members.variance + error_k * error_k);
     moved_k = weight * (expected_c - members.mean_c);
-    scale(courses, t, members.mean_c, members.mean_c + moved_k, std::sqrt(1.0 - weight));
+    moves.add(members.mean_c, members.mean_c + moved_k, std::sqrt(1.0 - weight));
     ++days;
   }
+  move_from(begin, moves, courses);
   return days;
 }
 
@@ -246,21 +227,27 @@ int weigh_forecast(const PastCourses& past,
 }
 
 // The members once more for each level that the bench, or so short a record, may be wrong by.
-void add_member_at(Elements& elements, int member, double night_k, double day_k, Outlook& outlook) {
-  for (int t = 0; t < outlook.days; ++t) {
-    outlook.night_c.push_back(elements.night.at(member, t) + static_cast<float>(night_k));
-    outlook.day_c.push_back(elements.day.at(member, t) + static_cast<float>(day_k));
+void add_raised(std::span<const float> course_c, double by_k, std::vector<float>& values_c) {
+  const std::size_t before = values_c.size();
+  values_c.insert(values_c.end(), course_c.begin(), course_c.end());
+  const auto raise_k = static_cast<float>(by_k);
+  for (std::size_t i = before; i < values_c.size(); ++i) {
+    values_c[i] += raise_k;
   }
-  ++outlook.members;
 }
 
 void add_members(Elements& elements, CelsiusDelta night_doubt, Outlook& outlook) {
+  outlook.night_c.reserve(elements.night.values_c.size());
+  outlook.day_c.reserve(elements.day.values_c.size());
   const std::span<const double> sides(wide_kelvin);
   const std::span<const double> none = sides.subspan(1, 1);
   for (int member = 0; member < elements.night.members(); ++member) {
     for (const double level_k : outlook.past_seasons < few_seasons ? sides : none) {
       for (const double side : night_doubt.kelvin() > 0.0 ? sides : none) {
-        add_member_at(elements, member, level_k + side * night_doubt.kelvin(), level_k, outlook);
+        const double night_k = level_k + side * night_doubt.kelvin();
+        add_raised(elements.night.of(member), night_k, outlook.night_c);
+        add_raised(elements.day.of(member), level_k, outlook.day_c);
+        ++outlook.members;
       }
     }
   }

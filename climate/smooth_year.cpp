@@ -125,18 +125,34 @@ double SmoothCurve::value_c(Date day) const {
 }
 
 std::vector<double> SmoothCurve::values_c(Date first, int days) const {
+  // Sines are asked for the first day of each block and for the days of one block: those of a sum
+  // follow from both, and two cycles a year from one.
+  constexpr std::size_t block_days = 128;
+  const auto angle_of = [](double years) { return 2.0 * std::numbers::pi * years; };
+  const auto size = static_cast<std::size_t>(std::max(days, 0));
+  std::array<double, block_days> cosines{};
+  std::array<double, block_days> sines{};
+  for (std::size_t i = 0; i < std::min(block_days, size); ++i) {
+    cosines[i] = std::cos(angle_of(static_cast<double>(i) / days_a_year));
+    sines[i] = std::sin(angle_of(static_cast<double>(i) / days_a_year));
+  }
   const double trend = carried_trend_c_per_year();
   const double start = years_since_2000(first);
-  std::vector<double> values(static_cast<std::size_t>(days));
-  for (std::size_t i = 0; i < values.size(); ++i) {
-    const double year = start + static_cast<double>(i) / days_a_year;
-    const double angle = 2.0 * std::numbers::pi * year;
-    const double cosine = std::cos(angle);
-    const double sine = std::sin(angle);
-    // Two cycles a year follow from one: half the sines of a long record are saved.
-    values[i] = constant_c + trend * (year - centre_year) + cosine_c[0] * cosine +
-                sine_c[0] * sine + cosine_c[1] * (2.0 * cosine * cosine - 1.0) +
-                sine_c[1] * 2.0 * sine * cosine;
+  std::vector<double> values(size);
+  for (std::size_t block = 0; block < size; block += block_days) {
+    const double block_year = start + static_cast<double>(block) / days_a_year;
+    const double block_cosine = std::cos(angle_of(block_year));
+    const double block_sine = std::sin(angle_of(block_year));
+    const double block_level = constant_c + trend * (block_year - centre_year);
+    const std::size_t in_block = std::min(block_days, size - block);
+    for (std::size_t i = 0; i < in_block; ++i) {
+      const double cosine = block_cosine * cosines[i] - block_sine * sines[i];
+      const double sine = block_sine * cosines[i] + block_cosine * sines[i];
+      values[block + i] = block_level + trend / days_a_year * static_cast<double>(i) +
+                          cosine_c[0] * cosine + sine_c[0] * sine +
+                          cosine_c[1] * (2.0 * cosine * cosine - 1.0) +
+                          sine_c[1] * 2.0 * sine * cosine;
+    }
   }
   return values;
 }

@@ -5,6 +5,7 @@
 #include "climate/readers/check_text.hpp"
 #include "climate/readers/date_field.hpp"
 #include "climate/readers/field_value.hpp"
+#include "climate/readers/figures_at_once.hpp"
 #include "climate/readers/ghcn_values.hpp"
 #include "climate/readers/row_faults.hpp"
 #include "climate/readers/table_header.hpp"
@@ -102,10 +103,26 @@ bool take_day(Readings& readings,
   return false;
 }
 
+// Nearly all values are whole numbers that fill their five columns from the right, and carry no
+// quality flag. False, and nothing taken, for the others.
+bool take_plain_day(Readings& readings, const MonthLine& month, int day, const char* slot) {
+  const auto tenths = slot[quality_place] == ' ' ? right_aligned_whole(slot) : std::optional<int>{};
+  if (!tenths) {
+    return false;
+  }
+  add_ghcn_row(
+      readings, month.element, month.first + Days{day - 1}, celsius_of_tenths(*tenths), month.line);
+  return true;
+}
+
 bool read_fixed_line(Readings& readings, const MonthLine& month, std::string_view line) {
   bool good = true;
   for (int day = 1; day <= slots; ++day) {
     const std::size_t slot = first_slot + slot_width * static_cast<std::size_t>(day - 1);
+    const bool whole = slot + slot_width <= line.size();
+    if (whole && day <= month.days && take_plain_day(readings, month, day, &line[slot])) {
+      continue;
+    }
     good = take_day(readings,
                     month,
                     day,

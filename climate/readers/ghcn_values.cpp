@@ -1,17 +1,13 @@
 #include "climate/readers/ghcn_values.hpp"
 
 #include "climate/base/csv.hpp"
-#include "climate/daily_series.hpp"
 #include "climate/readers/field_value.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace nightsow::climate {
 
 namespace {
-
-constexpr int ghcn_missing = -9999;
 
 bool is_capital(char c) {
   return c >= 'A' && c <= 'Z';
@@ -44,19 +40,9 @@ bool is_ghcn_element(std::string_view code) {
 
 std::optional<float> read_tenths(std::string_view field) {
   if (const auto tenths = read_whole(field)) {
-    return *tenths == ghcn_missing ? missing_c : static_cast<float>(*tenths / 10.0);
+    return celsius_of_tenths(*tenths);
   }
   return is_missing_word(field) ? std::optional(missing_c) : std::nullopt;
-}
-
-void add_ghcn_row(
-    Readings& readings, GhcnElement element, Date date, float value, std::size_t line) {
-  if (element == GhcnElement::other || std::isnan(value)) {
-    return;
-  }
-  Reading row{date, missing_c, missing_c, static_cast<std::uint32_t>(line)};
-  (element == GhcnElement::night ? row.night_c : row.day_c) = value;
-  readings.rows.push_back(row);
 }
 
 } // namespace nightsow::climate

@@ -2,14 +2,17 @@
 
 #include "climate/daily_series.hpp"
 #include "climate/readers/date_field.hpp"
+#include "climate/readers/figures_at_once.hpp"
 
 #include <array>
+#include <string>
 
 namespace nightsow::climate {
 
 namespace {
 
 constexpr std::size_t date_length = 10;
+constexpr std::size_t month_length = 8; // with the mark behind it
 constexpr int most_digits = 6;
 constexpr int most_decimals = 4;
 
@@ -17,10 +20,9 @@ enum class Role : std::uint8_t { other, date, night, day };
 
 // Consecutive rows are mostly of one month, whose first day is worked out once.
 struct Month {
-  int year = 0;
-  int month = 0;
+  std::uint64_t text = 0; ///< "2024-03-", see eight_characters
   Date first{};
-  int days = 0;
+  int days = 0; ///< 0: none yet
 };
 
 bool is_digit(char c) {
@@ -78,20 +80,17 @@ private:
     return true;
   }
 
-  [[nodiscard]] int two_digits(std::size_t from, bool& good) const {
-    good = good && is_digit(at_[from]) && is_digit(at_[from + 1]);
-    return (at_[from] - '0') * 10 + (at_[from + 1] - '0');
-  }
-
   bool date(Date& found) {
-    if (static_cast<std::size_t>(end_ - at_) < date_length || at_[4] != '-' || at_[7] != '-') {
+    if (static_cast<std::size_t>(end_ - at_) < date_length) {
       return false;
     }
-    bool good = true;
-    const int year = two_digits(0, good) * 100 + two_digits(2, good);
-    const int month = two_digits(5, good);
-    const int day = two_digits(8, good);
-    if (!good || !in_month(year, month) || day < 1 || day > month_.days) {
+    const std::uint64_t month = eight_characters(at_);
+    if (month != month_.text && !begin_month(month)) {
+      return false;
+    }
+    const char* const day_text = at_ + month_length;
+    const int day = (day_text[0] - '0') * 10 + (day_text[1] - '0');
+    if (!is_digit(day_text[0]) || !is_digit(day_text[1]) || day < 1 || day > month_.days) {
       return false;
     }
     found = month_.first + Days{day - 1};
@@ -99,22 +98,32 @@ private:
     return true;
   }
 
-  bool in_month(int year, int month) {
-    if (year == month_.year && month == month_.month) {
-      return true;
-    }
-    const std::array<char, date_length + 1> text{
-        at_[0], at_[1], at_[2], at_[3], '-', at_[5], at_[6], '-', '0', '1', '\0'};
-    const auto first = read_date(std::string_view{text.data(), date_length}, std::nullopt);
-    if (!first) {
+  bool begin_month(std::uint64_t text) {
+    const std::string first_day = std::string(at_, month_length) + "01";
+    const auto first = read_date(first_day, std::nullopt);
+    if (!first || at_[4] != '-' || at_[7] != '-') {
       return false;
     }
-    const date::year_month_day_last last = date::year{year} / month / date::last;
-    month_ = {year, month, first->date, static_cast<int>(static_cast<unsigned>(last.day()))};
+    const date::year_month_day ymd{first->date};
+    const date::year_month_day_last last{ymd.year() / ymd.month() / date::last};
+    month_ = {text, first->date, static_cast<int>(static_cast<unsigned>(last.day()))};
     return true;
   }
 
   bool figure(float& value) {
+    constexpr std::ptrdiff_t read_at_once = 8;
+    if (end_ - at_ >= read_at_once && separator_ != '.') {
+      const ShortFigure figure = short_figure(at_);
+      if (figure.length > 0) {
+        value = figure.value;
+        at_ += figure.length;
+        return true;
+      }
+    }
+    return figure_by_digits(value);
+  }
+
+  bool figure_by_digits(float& value) {
     value = missing_c;
     const bool negative = !at_end() && *at_ == '-';
     at_ += negative ? 1 : 0;

@@ -8,6 +8,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <limits>
 
 namespace nightsow::climate {
 
@@ -32,15 +33,10 @@ constexpr float coldest_degrees = -90.0F; // Vostok 1983: -89.2 °C
 constexpr std::size_t least_witnesses = 3;
 constexpr double least_share = 0.02;
 
-// Counts how often something holds among the values it was asked of.
+// How often something holds, of how many.
 struct Share {
   std::size_t yes = 0;
   std::size_t all = 0;
-
-  void count(bool holds) {
-    yes += holds ? 1U : 0U;
-    ++all;
-  }
 
   [[nodiscard]] bool notable() const {
     return yes >= least_witnesses &&
@@ -50,15 +46,33 @@ struct Share {
   [[nodiscard]] bool most() const { return yes >= least_witnesses && 2 * yes > all; }
 };
 
-struct Tally {
-  Share day_hot_for_celsius;
-  Share night_hot_for_celsius;
-  Share hot_for_fahrenheit;
-  Share cold_for_degrees;
-  Share wide_swing;
-  std::array<Share, 12> month_day;
-  std::array<Share, 12> month_night;
+using Months = std::array<std::size_t, 12>;
+
+// The nights or the days of a file.
+struct ElementTally {
+  float hottest_c = 0.0F;       ///< over it a value is hot
+  float hottest_month_c = 0.0F; ///< over it a value is too hot for most of a month
+  std::size_t values = 0;
+  std::size_t hot = 0;
+  Months hot_by_month{};
 };
+
+struct Tally {
+  float lowest = std::numeric_limits<float>::max();
+  float highest = std::numeric_limits<float>::lowest();
+  bool whole_numbers = true;
+  ElementTally nights{hottest_night_c, hottest_month_night_c};
+  ElementTally days{hottest_day_c, hottest_month_day_c};
+  std::size_t hot_for_fahrenheit = 0;
+  std::size_t cold_for_degrees = 0;
+  std::size_t pairs = 0;
+  std::size_t wide_swings = 0;
+};
+
+// No missing code lies between these.
+bool is_no_code(float value) {
+  return value > -99.0F && value < 9999.0F;
+}
 
 bool is_value(float value) {
   return !std::isnan(value) && !is_missing_code(value, TemperatureUnit::celsius);
@@ -68,65 +82,71 @@ std::size_t month_of(Date date) {
   return static_cast<unsigned>(date::year_month_day{date}.month()) - 1U;
 }
 
-void tally_value(ValueSpread& spread, Tally& tally, float value) {
-  spread.lowest = spread.values == 0 ? value : std::min(spread.lowest, value);
-  spread.highest = spread.values == 0 ? value : std::max(spread.highest, value);
-  spread.whole_numbers = spread.whole_numbers && value == std::trunc(value);
-  ++spread.values;
-  tally.hot_for_fahrenheit.count(value > hottest_day_f);
-  tally.cold_for_degrees.count(value < coldest_degrees);
+// So hot or so cold that the unit could be in doubt, as few values are.
+void tally_extreme(Tally& tally, ElementTally& element, float value, Date date) {
+  element.hot += value > element.hottest_c ? 1U : 0U;
+  element.hot_by_month[month_of(date)] += value > element.hottest_month_c ? 1U : 0U;
+  tally.hot_for_fahrenheit += value > hottest_day_f ? 1U : 0U;
+  tally.cold_for_degrees += value < coldest_degrees ? 1U : 0U;
 }
 
-void tally_row(ValueSpread& spread, Tally& tally, const Reading& row) {
-  const bool has_night = is_value(row.night_c);
-  const bool has_day = is_value(row.day_c);
-  if (has_night) {
-    tally_value(spread, tally, row.night_c);
-    tally.night_hot_for_celsius.count(row.night_c > hottest_night_c);
+// Whether there is a value.
+bool tally_value(Tally& tally, ElementTally& element, float value, Date date) {
+  if (!(value >= coldest_degrees && value <= element.hottest_month_c)) {
+    if (!is_value(value)) {
+      return false;
+    }
+    tally_extreme(tally, element, value, date);
   }
-  if (has_day) {
-    tally_value(spread, tally, row.day_c);
-    tally.day_hot_for_celsius.count(row.day_c > hottest_day_c);
-  }
+  tally.lowest = std::min(tally.lowest, value);
+  tally.highest = std::max(tally.highest, value);
+  tally.whole_numbers = tally.whole_numbers && value == std::trunc(value);
+  ++element.values;
+  return true;
+}
+
+void tally_row(Tally& tally, const Reading& row) {
+  const bool has_night = tally_value(tally, tally.nights, row.night_c, row.date);
+  const bool has_day = tally_value(tally, tally.days, row.day_c, row.date);
   if (has_night && has_day) {
-    tally.wide_swing.count(row.day_c - row.night_c > widest_usual_swing);
+    ++tally.pairs;
+    tally.wide_swings += row.day_c - row.night_c > widest_usual_swing ? 1U : 0U;
   }
 }
 
-// Where no value is so hot, so cold or so far from its other one that a unit could be in doubt, as
-// in most files, there is nothing to tally.
-std::optional<ValueSpread> harmless_spread(std::span<const Reading> rows) {
-  ValueSpread spread;
-  bool harmless = true;
-  const auto take = [&](float value, float hottest) {
-    if (!std::isnan(value)) {
-      spread.lowest = spread.values == 0 ? value : std::min(spread.lowest, value);
-      spread.highest = spread.values == 0 ? value : std::max(spread.highest, value);
-      spread.whole_numbers = spread.whole_numbers && value == std::trunc(value);
-      ++spread.values;
-      harmless = harmless && value > coldest_degrees && value <= hottest;
-    }
-  };
+// Consecutive rows are mostly of one month, which is told once for them.
+Months values_by_month(std::span<const Reading> rows, float Reading::*element) {
+  constexpr Days shortest_month{28};
+  Months values{};
+  Date first{};
+  std::size_t month = 0;
+  bool known = false;
   for (const Reading& row : rows) {
-    take(row.night_c, hottest_month_night_c);
-    take(row.day_c, hottest_month_day_c);
-    // Missing on either side makes the comparison false.
-    harmless = harmless && !(row.day_c - row.night_c > widest_usual_swing);
-    if (!harmless) {
-      return std::nullopt;
+    if (!known || row.date < first || row.date >= first + shortest_month) {
+      const date::year_month_day ymd{row.date};
+      first = Date{ymd.year() / ymd.month() / 1};
+      month = month_of(row.date);
+      known = true;
     }
+    values[month] += is_value(row.*element) ? 1U : 0U;
   }
-  return spread;
+  return values;
 }
 
-void tally_month(Tally& tally, const Reading& row) {
-  const std::size_t month = month_of(row.date);
-  if (is_value(row.night_c)) {
-    tally.month_night[month].count(row.night_c > hottest_month_night_c);
+bool a_month_is_too_hot(std::span<const Reading> rows,
+                        float Reading::*element,
+                        const Months& hot_by_month) {
+  const auto witnessed = [](std::size_t hot) { return hot >= least_witnesses; };
+  if (std::none_of(hot_by_month.begin(), hot_by_month.end(), witnessed)) {
+    return false; // which spares the dates
   }
-  if (is_value(row.day_c)) {
-    tally.month_day[month].count(row.day_c > hottest_month_day_c);
+  const Months values = values_by_month(rows, element);
+  for (std::size_t month = 0; month < values.size(); ++month) {
+    if (Share{hot_by_month[month], values[month]}.most()) {
+      return true;
+    }
   }
+  return false;
 }
 
 } // namespace
@@ -144,7 +164,7 @@ std::string_view unit_name(TemperatureUnit unit) {
 }
 
 bool is_missing_code(float value, TemperatureUnit unit) {
-  if (value > -99.0F && value < 9999.0F) {
+  if (is_no_code(value)) {
     return false;
   }
   constexpr std::array codes{
@@ -172,28 +192,26 @@ float to_celsius(float value, TemperatureUnit unit) {
 }
 
 ValueSpread spread_of(std::span<const Reading> rows) {
-  if (const auto harmless = harmless_spread(rows)) {
-    return *harmless;
-  }
-  ValueSpread spread;
   Tally tally;
   for (const Reading& row : rows) {
-    tally_row(spread, tally, row);
+    tally_row(tally, row);
   }
-  // To tell the months of all dates takes longer than the rest, and without a value as hot as that
-  // they say nothing.
-  if (spread.highest > std::min(hottest_month_day_c, hottest_month_night_c)) {
-    for (const Reading& row : rows) {
-      tally_month(tally, row);
-    }
+  ValueSpread spread;
+  const ElementTally& nights = tally.nights;
+  const ElementTally& days = tally.days;
+  spread.values = nights.values + days.values;
+  if (spread.values > 0) {
+    spread.lowest = tally.lowest;
+    spread.highest = tally.highest;
+    spread.whole_numbers = tally.whole_numbers;
   }
-  const auto most = [](const Share& month) { return month.most(); };
-  spread.too_hot_for_celsius =
-      tally.day_hot_for_celsius.notable() || tally.night_hot_for_celsius.notable() ||
-      std::any_of(tally.month_day.begin(), tally.month_day.end(), most) ||
-      std::any_of(tally.month_night.begin(), tally.month_night.end(), most);
-  spread.too_hot_for_fahrenheit = tally.hot_for_fahrenheit.notable();
-  spread.as_wide_as_tenths = tally.wide_swing.most() || tally.cold_for_degrees.notable();
+  spread.too_hot_for_celsius = Share{days.hot, days.values}.notable() ||
+                               Share{nights.hot, nights.values}.notable() ||
+                               a_month_is_too_hot(rows, &Reading::day_c, days.hot_by_month) ||
+                               a_month_is_too_hot(rows, &Reading::night_c, nights.hot_by_month);
+  spread.too_hot_for_fahrenheit = Share{tally.hot_for_fahrenheit, spread.values}.notable();
+  spread.as_wide_as_tenths = Share{tally.wide_swings, tally.pairs}.most() ||
+                             Share{tally.cold_for_degrees, spread.values}.notable();
   return spread;
 }
 
@@ -214,12 +232,23 @@ std::string describe(const ValueSpread& spread) {
 }
 
 void convert_rows(std::vector<Reading>& rows, TemperatureUnit night, TemperatureUnit day) {
-  for (Reading& row : rows) {
-    row.night_c = to_celsius(row.night_c, night);
-    row.day_c = to_celsius(row.day_c, day);
+  const auto stays = [](float value, TemperatureUnit unit) {
+    return unit == TemperatureUnit::celsius && (is_no_code(value) || std::isnan(value));
+  };
+  const auto is_empty = [](const Reading& row) {
+    return std::isnan(row.night_c) && std::isnan(row.day_c);
+  };
+  // In most files nothing changes, or only from some row on.
+  auto kept = std::find_if_not(rows.begin(), rows.end(), [&](const Reading& row) {
+    return stays(row.night_c, night) && stays(row.day_c, day) && !is_empty(row);
+  });
+  for (auto row = kept; row != rows.end(); ++row) {
+    *kept = *row;
+    kept->night_c = stays(row->night_c, night) ? row->night_c : to_celsius(row->night_c, night);
+    kept->day_c = stays(row->day_c, day) ? row->day_c : to_celsius(row->day_c, day);
+    kept += is_empty(*kept) ? 0 : 1;
   }
-  std::erase_if(
-      rows, [](const Reading& row) { return std::isnan(row.night_c) && std::isnan(row.day_c); });
+  rows.erase(kept, rows.end());
 }
 
 } // namespace nightsow::climate
