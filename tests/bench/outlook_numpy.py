@@ -99,7 +99,8 @@ def members(given, night_c, day_c):
     ahead = np.arange(observed, days) - (last_night - first) - 1
     results = []
     for own, row, air_c in (("night", night_k, night_c), ("day", day_k, day_c)):
-        course = departures_at(row, starts[:, None] + np.arange(days)) + smooth_c(given[own], of_season)
+        course = np.nan_to_num(departures_at(row, starts[:, None] + np.arange(days)))
+        course += smooth_c(given[own], of_season)
         known = last_days(night_k, day_k, own, nights, lasts)
         differs = np.nan_to_num(known[0] - known[1:])
         tail = course[:, observed:]
@@ -107,7 +108,8 @@ def members(given, night_c, day_c):
         mean = np.nanmean(tail, axis=0)
         tail[:] = mean + np.array(given["stray_factor"])[ahead] * (tail - mean)
         begin = first - given["first_day"]
-        course[:, :observed] = air_c[begin : begin + observed]
+        read = air_c[begin : begin + observed]
+        course[:, :observed] = np.where(np.isnan(read), course[:, :observed], read)
         results.append(course.astype(np.float32))
     return results
 
