@@ -155,14 +155,15 @@ void wait_until_ripe_in_season(const LineInput& input,
   }
 }
 
-// What holds water up for now says nothing of how long: no date is better than today's.
-void expect_no_date_while_held_up(LineTiming& timing) {
-  const bool held_up =
-      std::any_of(timing.reasons.begin(), timing.reasons.end(), [](const Reason& reason) {
-        return reason.code == ReasonCode::hot_days || reason.code == ReasonCode::freezing_nights;
-      });
-  if (held_up) {
+// What holds water up for now puts its date off: of hot days the members know how long, of frost
+// no date is better than today's.
+void put_off_while_held_up(const BenchSeason& season,
+                           std::optional<Celsius> day_limit,
+                           LineTiming& timing) {
+  if (has_reason(timing.reasons, ReasonCode::freezing_nights)) {
     timing.water.expected = {};
+  } else if (day_limit && has_reason(timing.reasons, ReasonCode::hot_days)) {
+    timing.water.expected = to_spread(mild_again(season, *day_limit));
   }
 }
 
@@ -253,7 +254,7 @@ LineTiming cool_timing(const LineInput& input,
     timing.water.expected = to_spread(mild.days);
     wait_until_ripe(input, timing);
   }
-  expect_no_date_while_held_up(timing);
+  put_off_while_held_up(here, limit->day_limit, timing);
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
   if (gate.binding.binds) {
@@ -287,7 +288,7 @@ LineTiming mild_timing(const LineInput& input,
   judge_mild_days(input, climate, day_limit, mild.mild_now, timing);
   add_day_limit_risk(mild.day_limit_left_out, day_limit, timing);
   wait_until_ripe(input, timing);
-  expect_no_date_while_held_up(timing);
+  put_off_while_held_up(seasons.season(input.bench, *season), day_limit, timing);
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
   miss_season_if_ripe_too_late(input, *season, timing);

@@ -3,7 +3,7 @@
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
 
-#include <numeric>
+#include <algorithm>
 #include <vector>
 
 namespace nightsow::planner {
@@ -51,7 +51,7 @@ void apply_guard(const ReadingsGuard& guard, bool due, GateVerdict& verdict) {
 std::optional<Reason> hot_days_reason(const BenchClimate& climate,
                                       std::optional<Celsius> day_limit) {
   const std::optional<double> mean_c = recent_day_mean_c(climate);
-  if (!mean_c || !day_limit || *mean_c <= day_limit->degrees() + hot_margin_k) {
+  if (!day_limit || !too_hot(mean_c, *day_limit)) {
     return std::nullopt;
   }
   return Reason{ReasonCode::hot_days,
@@ -144,6 +144,11 @@ std::vector<Reason> gate_reasons(const GateOutlook& gate,
   reasons.push_back(binds);
   reasons.push_back(waits_reason(gate, bench));
   return reasons;
+}
+
+bool has_reason(const std::vector<Reason>& reasons, ReasonCode code) {
+  return std::any_of(
+      reasons.begin(), reasons.end(), [code](const Reason& reason) { return reason.code == code; });
 }
 
 } // namespace nightsow::planner

@@ -51,4 +51,6 @@ void apply_guard(const ReadingsGuard& guard, bool due, GateVerdict& verdict);
 [[nodiscard]] Reason start_without_gate_reason(const climate::Season& season,
                                                std::optional<Celsius> day_limit);
 
+[[nodiscard]] bool has_reason(const std::vector<Reason>& reasons, ReasonCode code);
+
 } // namespace nightsow::planner

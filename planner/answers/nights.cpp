@@ -41,6 +41,10 @@ GenusNights genus_line(const AskedKind& asked,
   line.relapse = rounded_share(gate.words.relapse);
   GateVerdict verdict = gate_verdict(
       climate, seasons.season(asked.bench, season), gate, seasons.guard(asked.bench), today);
+  if (limit.day_limit && has_reason(verdict.reasons, ReasonCode::hot_days)) {
+    // Nights hold, and days are too hot.
+    line.holds = to_spread(mild_again(seasons.season(asked.bench, season), *limit.day_limit));
+  }
   line.open = verdict.open;
   line.reasons = std::move(verdict.reasons);
   const std::vector<Reason> more = gate_reasons(gate, season, asked.bench);

@@ -159,8 +159,12 @@ std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
   if (!water) {
     return std::nullopt;
   }
-  const std::optional<Date> free = sowing_day_for(input.garden.garden, today, *water);
   const std::optional<Date>& latest = timing.water.no_later_than;
+  if (latest && *water > *latest) {
+    // No free day would help: its risks say that the season is too short.
+    return std::nullopt;
+  }
+  const std::optional<Date> free = sowing_day_for(input.garden.garden, today, *water);
   if (!latest || (free && *free <= *latest)) {
     return free;
   }

@@ -1,6 +1,7 @@
 #include "planner/model/cool_season.hpp"
 
 #include "climate/seed_level.hpp"
+#include "planner/model/readings_guard.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -84,6 +85,24 @@ MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_l
         day_limit && !climate::mean_of_those_there(seen.last(window), climate::holds_least_maxima);
   }
   return mild;
+}
+
+climate::DateSpread mild_again(const BenchSeason& season, Celsius day_limit) {
+  const climate::Outlook& outlook = season.outlook;
+  const int first = std::max(climate::first_allowed_day(season.season), outlook.observed_days);
+  const int searched = std::min(outlook.days, climate::nights_searched);
+  std::vector<std::optional<int>> days;
+  for (int member = 0; member < outlook.members; ++member) {
+    std::optional<int>& mild = days.emplace_back();
+    for (int day = std::max(first, hot_window_days - 1); day < searched && !mild; ++day) {
+      const std::span<const float> week = outlook.day_of(member).subspan(
+          static_cast<std::size_t>(day + 1 - hot_window_days), hot_window_days);
+      if (!too_hot(climate::mean_of_those_there(week, least_recent_highs), day_limit)) {
+        mild = day;
+      }
+    }
+  }
+  return climate::date_spread(outlook.first, std::move(days));
 }
 
 } // namespace nightsow::planner

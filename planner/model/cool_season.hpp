@@ -42,4 +42,8 @@ struct MildOutlook {
 
 [[nodiscard]] MildOutlook mild_outlook(const BenchSeason& season, std::optional<Celsius> day_limit);
 
+/// When days that are too hot now (see too_hot) will be so no longer: over members, from the first
+/// day to come on.
+[[nodiscard]] climate::DateSpread mild_again(const BenchSeason& season, Celsius day_limit);
+
 } // namespace nightsow::planner

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -12,32 +14,27 @@ namespace nightsow::planner {
 
 namespace {
 
-constexpr int least_recent_maxima = 4;
+using Dates = std::set<Date>;
 
-// How many of the days that a finding covers lie after the given one and are not known better by
-// `other`, which may be null.
-int doubtful_days(const climate::Finding& finding, Date after, const climate::DailySeries* other) {
-  if (!climate::is_doubtful(finding)) {
-    return 0;
+// The days that doubtful findings cover and that are not known better by `other`, which may be
+// null.
+Dates doubtful_dates(const std::vector<climate::Finding>& findings,
+                     const climate::DailySeries* other) {
+  Dates dates;
+  for (const climate::Finding& finding : findings) {
+    for (int i = 0; climate::is_doubtful(finding) && i < finding.days; ++i) {
+      const Date date = finding.date - Days{i};
+      const auto at = other != nullptr ? other->index_of(date) : std::nullopt;
+      if (!at || std::isnan(other->night_c()[*at]) || std::isnan(other->day_c()[*at])) {
+        dates.insert(date);
+      }
+    }
   }
-  const int days = std::min(finding.days, days_between(after, finding.date));
-  int doubtful = 0;
-  for (int i = 0; i < days; ++i) {
-    const auto at = other != nullptr ? other->index_of(finding.date - Days{i}) : std::nullopt;
-    const bool known = at && !std::isnan(other->night_c()[*at]) && !std::isnan(other->day_c()[*at]);
-    doubtful += known ? 0 : 1;
-  }
-  return doubtful;
+  return dates;
 }
 
-int doubtful_days(const std::vector<climate::Finding>& findings,
-                  Date after,
-                  const climate::DailySeries* other) {
-  int doubtful = 0;
-  for (const climate::Finding& finding : findings) {
-    doubtful += doubtful_days(finding, after, other);
-  }
-  return doubtful;
+int count_after(const Dates& dates, Date after) {
+  return static_cast<int>(std::distance(dates.upper_bound(after), dates.end()));
 }
 
 } // namespace
@@ -61,11 +58,16 @@ ReadingsGuard readings_guard(const LoadedGarden& garden, std::string_view bench)
   }
   guard.days_old = days_between(*guard.last, garden.today);
   guard.stale = guard.days_old > stale_days;
-  const Date after = *guard.last - Days{suspect_nights};
+  Dates doubtful = doubtful_dates(garden.findings, logger);
+  Dates of_logger;
   if (const auto doubts = garden.logger_doubts.find(name); doubts != garden.logger_doubts.end()) {
-    guard.of_logger = doubtful_days(doubts->second.findings, after, nullptr);
+    of_logger = doubtful_dates(doubts->second.findings, nullptr);
+    doubtful.insert(of_logger.begin(), of_logger.end());
   }
-  guard.suspect = guard.of_logger + doubtful_days(garden.findings, after, logger);
+  // The last nights end with the last reading, sound or not.
+  const Date end = doubtful.empty() ? *guard.last : std::max(*guard.last, *doubtful.rbegin());
+  guard.of_logger = count_after(of_logger, end - Days{suspect_nights});
+  guard.suspect = count_after(doubtful, end - Days{suspect_nights});
   return guard;
 }
 
@@ -79,6 +81,10 @@ std::optional<double> recent_night_mean_c(const BenchClimate& climate) {
   return climate::mean_of_those_there(nights, least_recent_nights);
 }
 
+bool too_hot(std::optional<double> mean_c, Celsius day_limit) {
+  return mean_c && *mean_c > day_limit.degrees() + hot_margin_k;
+}
+
 std::optional<double> recent_day_mean_c(const BenchClimate& climate) {
   const climate::DailySeries& air = climate.bench.air;
   if (air.empty()) {
@@ -86,7 +92,7 @@ std::optional<double> recent_day_mean_c(const BenchClimate& climate) {
   }
   const std::vector<float> days =
       air.days_from(air.last() - Days{hot_window_days - 1}, hot_window_days);
-  return climate::mean_of_those_there(days, least_recent_maxima);
+  return climate::mean_of_those_there(days, least_recent_highs);
 }
 
 } // namespace nightsow::planner

@@ -167,6 +167,9 @@ TEST_P(PlanOnBothHalves, DoesNotWaterInAHotWeekHoweverCoolTheNights) {
   const Sowing line = sowing_of(plan(garden, {}), "Bulbine annua");
   EXPECT_EQ(line.verdict, Verdict::wait);
   EXPECT_EQ(line.reasons.front().code, ReasonCode::hot_days);
+  // The possible seasons know when it ends.
+  ASSERT_TRUE(line.first_water.expected.p50);
+  EXPECT_GT(*line.first_water.expected.p50, garden.today);
 }
 
 TEST_P(PlanOnBothHalves, LetsTheLimbAndMildDaysDecideWhereNightsDoNot) {

@@ -58,6 +58,17 @@ TEST(ReadingsGuard, AStreakIsSuspectThoughItIsUsedAndCountsItsDaysAmongTheLastNi
   EXPECT_EQ(suspect_of_streak(30, 0), 21);
 }
 
+TEST(ReadingsGuard, DaysLeftOutBehindTheLastNightCountAsDaysOfThreeWeeks) {
+  LoadedGarden garden = support::garden_of({});
+  climate::Finding ignored;
+  for (int day = 1; day <= 300; ++day) {
+    ignored.date = garden.station.last() + Days{day};
+    garden.findings.push_back(ignored);
+    garden.findings.push_back(ignored); // the night and the day
+  }
+  EXPECT_EQ(readings_guard(garden, "").suspect, suspect_nights);
+}
+
 TEST(ReadingsGuard, ReadingsWithoutANightAreStale) {
   LoadedGarden garden = support::garden_of({});
   garden.station = climate::DailySeries{garden.today - Days{2}, 3};
