@@ -238,7 +238,13 @@ std::optional<double> mineral_share(const JsonNode& node) {
 }
 
 MonthlyNormals normals(const JsonNode& node) {
-  return read_object(node, normals_keys);
+  MonthlyNormals read = read_object(node, normals_keys);
+  for (std::size_t month = 0; month < read.night_c.size(); ++month) {
+    if (read.night_c[month] > read.day_c[month]) {
+      node.fail_as("no night above the day of its month; are night_c and day_c exchanged?");
+    }
+  }
+  return read;
 }
 
 std::vector<ReadingsEntry> read_entries(const JsonNode& list) {

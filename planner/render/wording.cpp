@@ -136,8 +136,8 @@ constexpr std::array<Wording, 58> table{{
      "logger are reckoned {height_k:+} for it, {km_k} a kilometre."},
     {Code::one_kelvin_matters,
      "",
-     "One kelvin (1.8 °F) more or less on the bench moves these dates by 4 to 19 days: a logger on "
-     "the bench is worth more than any forecast."},
+     "One kelvin (1.8 °F) more or less on the bench can move these dates by up to 19 days; "
+     "`climate` shows by how many here. A logger on the bench is worth more than any forecast."},
     {Code::latitude_doubtful,
      "latitude hottest",
      "At the latitude given, {latitude}°, days are short on {hottest}, when these nights are "

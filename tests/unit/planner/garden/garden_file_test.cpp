@@ -204,6 +204,10 @@ TEST(GardenFile, EveryFaultSaysWhatStandsThereAndWhatBelongsThere) {
        "fri, sat, sun; did you mean \"sun\"?"},
       {R"("monthly_normals": {"night_c": [1, 2], "day_c": []})",
        "\"night_c\" is a list of 2; expected a list of 12 values, January first; correct it"},
+      {R"("monthly_normals": {"night_c": [9,9,9,9,9,9,9,9,9,9,9,9],
+        "day_c": [19,19,19,19,19,19,19,19,19,19,19,8]})",
+       "expected no night above the day of its month; are night_c and day_c exchanged?; correct "
+       "it"},
   };
   for (const auto& [key, message] : cases) {
     const std::string text = fault_with(key);
