@@ -83,15 +83,60 @@ double mean_of(const std::vector<double>& values) {
   return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
 }
 
-// Ordinary standard error of the slope, widened as for a first-order autoregression: n values count
-// as n (1 - r) / (1 + r) independent ones.
-double trend_standard_error(const std::vector<double>& years, double residual_sd_c, double lag1) {
-  const double mean = mean_of(years);
+double spread_about_mean(const std::vector<double>& values) {
+  const double mean = mean_of(values);
   double spread = 0.0;
-  for (const double year : years) {
-    spread += (year - mean) * (year - mean);
+  for (const double value : values) {
+    spread += (value - mean) * (value - mean);
   }
-  return residual_sd_c / std::sqrt(spread) * std::sqrt((1.0 + lag1) / (1.0 - lag1));
+  return spread;
+}
+
+// Mean residual of each year from the first value on that has most of its days.
+TimedValues yearly_means(const TimedValues& points, const Eigen::VectorXd& residual) {
+  constexpr double least_days = 0.8 * days_a_year;
+  TimedValues means;
+  std::size_t begin = 0;
+  while (begin < points.years.size()) {
+    const double year = std::floor(points.years[begin] - points.years.front());
+    double sum = 0.0;
+    std::size_t end = begin;
+    for (;
+         end < points.years.size() && std::floor(points.years[end] - points.years.front()) == year;
+         ++end) {
+      sum += residual(static_cast<Eigen::Index>(end));
+    }
+    const auto days = static_cast<double>(end - begin);
+    if (days >= least_days) {
+      means.years.push_back(year);
+      means.values.push_back(sum / days);
+    }
+    begin = end;
+  }
+  return means;
+}
+
+// Years differ by more than the weather of single nights makes: the slope's standard error from
+// yearly means, or 0 where there are too few.
+double yearly_standard_error(const TimedValues& means) {
+  constexpr std::size_t least_years = 8;
+  if (means.years.size() < least_years) {
+    return 0.0;
+  }
+  const double squares = spread_about_mean(means.values);
+  const double variance = squares / static_cast<double>(means.years.size() - 2);
+  return std::sqrt(variance / spread_about_mean(means.years));
+}
+
+// The larger of two: the ordinary one, widened as for a first-order autoregression (n values count
+// as n (1 - r) / (1 + r) independent ones), and that of yearly means.
+double trend_standard_error(const TimedValues& points,
+                            const Eigen::VectorXd& residual,
+                            double residual_sd_c,
+                            double lag1) {
+  const double daily = residual_sd_c / std::sqrt(spread_about_mean(points.years)) *
+                       std::sqrt((1.0 + lag1) / (1.0 - lag1));
+  return std::max(daily, yearly_standard_error(yearly_means(points, residual)));
 }
 
 } // namespace
@@ -177,7 +222,7 @@ SmoothCurve fit_curve(const TimedValues& points, bool with_trend) {
     curve.trend_c_per_year = solution(5);
     curve.constant_c += curve.trend_c_per_year * curve.centre_year;
     curve.trend_standard_error =
-        trend_standard_error(points.years, curve.residual_sd_c, curve.residual_lag1);
+        trend_standard_error(points, residual, curve.residual_sd_c, curve.residual_lag1);
   }
   return curve;
 }
