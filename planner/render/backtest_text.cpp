@@ -19,10 +19,20 @@ std::string event_heading(const BacktestEvent& event) {
                                 : "Cool enough to water, where nights decide";
 }
 
+// Under so many a share says little.
+constexpr int few_cases = 30;
+
 // The whole table in a sentence a line.
 std::string in_plain_words(const BacktestEvent& event) {
   std::string text;
   for (const auto& lead : event.leads) {
+    if (lead.cases < few_cases) {
+      text += paragraph("  ",
+                        fmt::format("{} days before: {}, too few to tell.",
+                                    lead.lead_days,
+                                    counted_text(lead.cases, "case")));
+      continue;
+    }
     const bool better = lead.skill && *lead.skill > 0.0;
     text += paragraph(
         "  ",
