@@ -190,13 +190,7 @@ BenchOffset mean_offset(const DailySeries& air, const DailySeries& station, Benc
 DailySeries spanning(const DailySeries& series, const DailySeries& other) {
   const Date first = std::min(series.first(), other.first());
   const Date last = std::max(series.last(), other.last());
-  DailySeries longer{first, static_cast<std::size_t>(days_between(first, last) + 1)};
-  for (std::size_t i = 0; i < series.size(); ++i) {
-    const std::size_t at = *longer.index_of(series.date_of(i));
-    longer.set_night(at, series.night_c()[i], series.night_mark()[i]);
-    longer.set_day(at, series.day_c()[i]);
-  }
-  return longer;
+  return series.part(first, days_between(first, last) + 1);
 }
 
 // A maximum read in the sun is none of the air's. Where no maximum of the station tells it from the

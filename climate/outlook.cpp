@@ -337,13 +337,6 @@ Outlook season_outlook(const PastCourses& past, const BenchAir& known, const Sea
   return outlook;
 }
 
-Outlook season_outlook(const BenchAir& bench,
-                       const SmoothYear& smooth,
-                       const Phases& phases,
-                       const Season& season) {
-  return season_outlook(past_courses(bench, smooth, phases), bench, season);
-}
-
 DateSpread date_spread(Date first, std::vector<std::optional<int>> days) {
   DateSpread spread;
   if (days.empty()) {

@@ -79,12 +79,6 @@ struct Outlook {
                                      const BenchAir& known,
                                      const Season& season);
 
-/// The same of everything that is known of a bench.
-[[nodiscard]] Outlook season_outlook(const BenchAir& bench,
-                                     const SmoothYear& smooth,
-                                     const Phases& phases,
-                                     const Season& season);
-
 /// How much wider (above 1) or narrower members stray from their mean so many days ahead than past
 /// seasons did: 0.75 up to 8 days ahead, 1.1 from 14 on. Found on past seasons, so that the 80 %
 /// interval covers four dates in five.

@@ -42,20 +42,6 @@ std::string quoted(std::string_view text) {
   return "'" + printable(text) + "'";
 }
 
-[[noreturn]] void refuse(std::string_view name,
-                         std::size_t line,
-                         std::string found,
-                         std::string expected,
-                         std::string remedy) {
-  throw InputError({Severity::error,
-                    std::string(name),
-                    line,
-                    0,
-                    std::move(found),
-                    std::move(expected),
-                    std::move(remedy)});
-}
-
 CsvReader rows_below(const Opening& opening, const TableHeader& header, std::string_view name) {
   const std::string_view line = opening.lines[header.line - 1];
   const auto offset = static_cast<std::size_t>(line.data() - opening.text.data());
@@ -81,12 +67,12 @@ std::optional<Date> date_of_row(const Table& table,
     course.time = time;
     course.time_line = line;
   } else if (time != course.time) {
-    refuse(course.readings.file,
-           line,
-           "a row for " + quoted(time) + ", while line " + std::to_string(course.time_line) +
-               " has " + quoted(course.time) + ": readings within the day",
-           "one row a day",
-           "bring a file of daily minima and maxima");
+    refuse_file(course.readings.file,
+                line,
+                "a row for " + quoted(time) + ", while line " + std::to_string(course.time_line) +
+                    " has " + quoted(course.time) + ": readings within the day",
+                "one row a day",
+                "bring a file of daily minima and maxima");
   }
   return field->date;
 }
@@ -294,11 +280,11 @@ void take_named_units(const Units& named,
 Units take_units_of_values(const ValueSpread& spread, std::size_t line, Readings& readings) {
   const auto told = unit_by_values(spread);
   if (!told) {
-    refuse(readings.file,
-           line,
-           "no unit is named, and the " + describe(spread) + " fit neither °C nor °F",
-           "°C, °F or whole tenths of °C",
-           "convert the values, or name the unit in the header");
+    refuse_file(readings.file,
+                line,
+                "no unit is named, and the " + describe(spread) + " fit neither °C nor °F",
+                "°C, °F or whole tenths of °C",
+                "convert the values, or name the unit in the header");
   }
   readings.unit = unit_name(*told);
   if (spread.values > 0) {
@@ -372,11 +358,11 @@ Readings read_daily_table(const Opening& opening, std::string_view name) {
     for (const std::string& rival : header->rivals) {
       rivals += (rivals.empty() ? "" : " and ") + quoted(rival);
     }
-    refuse(name,
-           header->line,
-           "the columns " + rivals + " hold the same element",
-           "one column of minima and one of maxima",
-           "remove or rename the one not meant");
+    refuse_file(name,
+                header->line,
+                "the columns " + rivals + " hold the same element",
+                "one column of minima and one of maxima",
+                "remove or rename the one not meant");
   }
   Table table = table_of(*header);
   if (header->date) {

@@ -73,20 +73,6 @@ std::string field(const CsvReader& rows, std::optional<std::size_t> column) {
                                                   : std::string();
 }
 
-[[noreturn]] void refuse(std::string_view name,
-                         std::size_t line,
-                         std::string found,
-                         std::string expected,
-                         std::string remedy) {
-  throw InputError({Severity::error,
-                    std::string(name),
-                    line,
-                    0,
-                    std::move(found),
-                    std::move(expected),
-                    std::move(remedy)});
-}
-
 // Left empty it is UTC.
 seconds offset_of(const std::string& text, std::size_t line, std::string_view name) {
   if (text.empty()) {
@@ -94,11 +80,12 @@ seconds offset_of(const std::string& text, std::size_t line, std::string_view na
   }
   const auto whole = read_whole(text);
   if (!whole || std::chrono::abs(seconds{*whole}) > farthest_from_utc) {
-    refuse(name,
-           line,
-           "utc_offset_seconds is '" + printable(text) + "', which is no place's distance from UTC",
-           "whole seconds, 18 hours (64800) at most east or west",
-           "download it again");
+    refuse_file(name,
+                line,
+                "utc_offset_seconds is '" + printable(text) +
+                    "', which is no place's distance from UTC",
+                "whole seconds, 18 hours (64800) at most east or west",
+                "download it again");
   }
   return seconds{*whole};
 }
@@ -149,15 +136,16 @@ Place chosen_place(const std::vector<Place>& places,
     list += (list.empty() ? "" : "; ") + describe(place);
   }
   if (places.empty()) {
-    refuse(name, 0, "the lines above the readings name no place", "one place", "download it again");
+    refuse_file(
+        name, 0, "the lines above the readings name no place", "one place", "download it again");
   }
-  refuse(name,
-         0,
-         station.empty() ? "the file holds several places: " + list
-                         : "the file has no place '" + printable(station) + "'",
-         station.empty() ? "one place" : "one of: " + list,
-         "which one is meant? Name it in garden.json beside the file: \"station\": \"" +
-             printable(places.front().id) + "\"");
+  refuse_file(name,
+              0,
+              station.empty() ? "the file holds several places: " + list
+                              : "the file has no place '" + printable(station) + "'",
+              station.empty() ? "one place" : "one of: " + list,
+              "which one is meant? Name it in garden.json beside the file: \"station\": \"" +
+                  printable(places.front().id) + "\"");
 }
 
 // ---- rows -----------------------------------------------------------------------------------
@@ -321,11 +309,11 @@ Readings read_open_meteo_csv(const Opening& opening,
       return readings;
     }
   }
-  refuse(name,
-         0,
-         "no block of the file holds air temperatures",
-         "temperature_2m_min and temperature_2m_max, or temperature_2m",
-         "ask for them in the download");
+  refuse_file(name,
+              0,
+              "no block of the file holds air temperatures",
+              "temperature_2m_min and temperature_2m_max, or temperature_2m",
+              "ask for them in the download");
 }
 
 } // namespace nightsow::climate

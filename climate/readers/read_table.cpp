@@ -18,19 +18,6 @@ namespace {
 
 using Fields = std::span<const std::string_view>;
 
-[[noreturn]] void refuse(std::string_view name,
-                         std::string found,
-                         std::string expected,
-                         std::string remedy) {
-  throw InputError({Severity::error,
-                    std::string(name),
-                    0,
-                    0,
-                    std::move(found),
-                    std::move(expected),
-                    std::move(remedy)});
-}
-
 struct Table {
   const TableFormat* format = nullptr;
   PlacedColumns columns;
@@ -171,11 +158,12 @@ bool is_of_the_station(const Table& table, Course& course, Fields fields) {
   std::string columns(format.night);
   columns += columns.empty() || format.day.empty() ? "" : " or ";
   columns += format.day;
-  refuse(name,
-         "this is " + std::string(format.name) +
-             ", but no line names dates and daily minima or maxima of it",
-         columns.empty() ? "daily minima or maxima" : "the columns " + columns,
-         "download the daily minima and maxima, and keep the lines above the rows");
+  refuse_file(name,
+              0,
+              "this is " + std::string(format.name) +
+                  ", but no line names dates and daily minima or maxima of it",
+              columns.empty() ? "daily minima or maxima" : "the columns " + columns,
+              "download the daily minima and maxima, and keep the lines above the rows");
 }
 
 // Where each column is a station, the one asked for, or the only one.
@@ -192,10 +180,11 @@ std::size_t column_of_station(const PlacedColumns& columns,
   if (station.empty() && columns.names.size() == 2) {
     return 1;
   }
-  refuse(name,
-         "each column of this file is a station: " + printable(list, 400),
-         "the number of one of them",
-         R"(name it in garden.json, beside the file: "station": ")" + columns.names[1] + '"');
+  refuse_file(name,
+              0,
+              "each column of this file is a station: " + printable(list, 400),
+              "the number of one of them",
+              R"(name it in garden.json, beside the file: "station": ")" + columns.names[1] + '"');
 }
 
 void place_value(Table& table, const Opening& opening, std::string_view name, Course& course) {
@@ -285,10 +274,11 @@ Element element_by_file_name(std::string_view name) {
   const bool night = find_caseless(file, "min") != std::string_view::npos;
   const bool day = find_caseless(file, "max") != std::string_view::npos;
   if (night == day) {
-    refuse(name,
-           "nothing in this file, nor its name, tells whether it holds daily minima or maxima",
-           "a name with min or max in it, as the archive gives it",
-           "give the file the name that it was downloaded under, such as tmin.txt");
+    refuse_file(name,
+                0,
+                "nothing in this file, nor its name, tells whether it holds daily minima or maxima",
+                "a name with min or max in it, as the archive gives it",
+                "give the file the name that it was downloaded under, such as tmin.txt");
   }
   return night ? Element::night : Element::day;
 }

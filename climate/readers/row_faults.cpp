@@ -32,6 +32,20 @@ void report_fault(Readings& readings,
   }
 }
 
+void refuse_file(std::string_view name,
+                 std::size_t line,
+                 std::string found,
+                 std::string expected,
+                 std::string remedy) {
+  throw InputError({Severity::error,
+                    std::string(name),
+                    line,
+                    0,
+                    std::move(found),
+                    std::move(expected),
+                    std::move(remedy)});
+}
+
 void add_note(Readings& readings, std::string found, std::string remedy) {
   readings.problems.push_back(
       {Severity::note, readings.file, 0, 0, std::move(found), "", std::move(remedy)});

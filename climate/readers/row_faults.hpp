@@ -24,6 +24,13 @@ void report_fault(Readings& readings,
                   std::string expected,
                   std::string remedy);
 
+/// Refuses the whole file for what stands on a line (0: on none of its own). Throws InputError.
+[[noreturn]] void refuse_file(std::string_view name,
+                              std::size_t line,
+                              std::string found,
+                              std::string expected,
+                              std::string remedy);
+
 /// Adds a note that is no fault of a row.
 void add_note(Readings& readings, std::string found, std::string remedy);
 

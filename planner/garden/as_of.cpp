@@ -31,11 +31,7 @@ climate::MergedReadings cut_at(const climate::MergedReadings& whole, Date today)
   const std::size_t count = known_days(whole.series, today);
   climate::MergedReadings known;
   known.files = whole.files;
-  known.series = climate::DailySeries{whole.series.first(), count};
-  for (std::size_t i = 0; i < count; ++i) {
-    known.series.set_night(i, whole.series.night_c()[i], whole.series.night_mark()[i]);
-    known.series.set_day(i, whole.series.day_c()[i]);
-  }
+  known.series = whole.series.part(whole.series.first(), static_cast<int>(count));
   const auto end = static_cast<std::ptrdiff_t>(count);
   known.night_place.assign(whole.night_place.begin(), whole.night_place.begin() + end);
   known.day_place.assign(whole.day_place.begin(), whole.day_place.begin() + end);

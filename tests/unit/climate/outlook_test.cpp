@@ -24,12 +24,19 @@ Place place(const InventedClimate& climate) {
   return {to_bench(series, "bench", {}), smooth, *find_phases(smooth.night, 2001).phases};
 }
 
+Outlook outlook_of(const BenchAir& bench,
+                   const SmoothYear& smooth,
+                   const Phases& phases,
+                   const Season& season) {
+  return season_outlook(past_courses(bench, smooth, phases), bench, season);
+}
+
 const NightLimit at_11{.at_or_under = Celsius{11.0}};
 
 TEST(Outlook, ContinuesTheObservedSeasonWithEveryUsablePastOne) {
   const Place here = place({.years = 20});
   const Season season = season_of(here.phases, here.bench.air.last());
-  const Outlook outlook = season_outlook(here.bench, here.smooth, here.phases, season);
+  const Outlook outlook = outlook_of(here.bench, here.smooth, here.phases, season);
   EXPECT_EQ(outlook.first, season.hottest);
   EXPECT_EQ(outlook.observed_days, days_between(season.hottest, here.bench.air.last()) + 1);
   EXPECT_GE(outlook.past_seasons, 18);
@@ -40,7 +47,7 @@ TEST(Outlook, ContinuesTheObservedSeasonWithEveryUsablePastOne) {
 TEST(Outlook, PutsPastSeasonsOnTodaysClimate) {
   const Place here = place({.years = 20, .trend_k_per_year = 0.1});
   const Season season = season_named(here.phases, 2010);
-  const Outlook outlook = season_outlook(here.bench, here.smooth, here.phases, season);
+  const Outlook outlook = outlook_of(here.bench, here.smooth, here.phases, season);
   // Nothing but the trend moves these nights, and some of it is not carried on.
   const double today_c = here.smooth.night.value_c(season.hottest);
   for (int member = 0; member < outlook.members; ++member) {
@@ -51,7 +58,7 @@ TEST(Outlook, PutsPastSeasonsOnTodaysClimate) {
 TEST(Outlook, WidensWhenFewSeasonsStandBehindIt) {
   const Place few = place({.years = 4});
   const Season season = season_of(few.phases, few.bench.air.last() + Days{300});
-  const Outlook outlook = season_outlook(few.bench, few.smooth, few.phases, season);
+  const Outlook outlook = outlook_of(few.bench, few.smooth, few.phases, season);
   EXPECT_LT(outlook.past_seasons, few_seasons);
   EXPECT_EQ(outlook.members, 15 * outlook.past_seasons);
   const OutlookWords words = outlook_words(outlook, at_11, first_allowed_day(season));
@@ -64,7 +71,7 @@ TEST(Outlook, HasNoMembersWithoutAWholeSeason) {
   const Phases phases = *find_phases(smooth.night, 1990).phases;
   DailySeries part{series.first() + Days{100}, 200};
   const Outlook outlook =
-      season_outlook(to_bench(part, "bench", {}), smooth, phases, season_named(phases, 1991));
+      outlook_of(to_bench(part, "bench", {}), smooth, phases, season_named(phases, 1991));
   EXPECT_EQ(outlook.members, 0);
   EXPECT_EQ(outlook_words(outlook, at_11, 30).holds.never, 1.0);
 }
@@ -72,10 +79,8 @@ TEST(Outlook, HasNoMembersWithoutAWholeSeason) {
 TEST(Outlook, KnowsTheDayOnceItHasBeenObserved) {
   const Place here = place({.years = 20});
   const Season season = season_named(here.phases, 2008);
-  const OutlookWords words =
-      outlook_words(season_outlook(here.bench, here.smooth, here.phases, season),
-                    at_11,
-                    first_allowed_day(season));
+  const OutlookWords words = outlook_words(
+      outlook_of(here.bench, here.smooth, here.phases, season), at_11, first_allowed_day(season));
   ASSERT_TRUE(words.observed.holds.day);
   const Date holds = season.hottest + Days{*words.observed.holds.day};
   EXPECT_EQ(words.holds, (DateSpread{holds, holds, holds, 0.0}));
@@ -158,8 +163,8 @@ TEST(Outlook, RemembersAColdEndOfTheReadingsForAWhile) {
     cold.air.set_night(at, cold.air.night_c()[at] - 4.0F);
     cold.air.set_day(at, cold.air.day_c()[at] - 4.0F);
   }
-  const Outlook before = season_outlook(usual, here.smooth, here.phases, season);
-  const Outlook after = season_outlook(cold, here.smooth, here.phases, season);
+  const Outlook before = outlook_of(usual, here.smooth, here.phases, season);
+  const Outlook after = outlook_of(cold, here.smooth, here.phases, season);
   ASSERT_EQ(after.observed_days, 60);
   const auto colder_by = [&](int day) {
     return mean_night_c(before, day) - mean_night_c(after, day);
@@ -174,13 +179,13 @@ TEST(Outlook, FollowsAForecastMoreTomorrowThanNextWeek) {
   const Place here = place({.years = 20, .night_sd_k = 2.0});
   const Season season = season_named(here.phases, 2008);
   const BenchAir without = cut_after(here, season, 60);
-  const Outlook before = season_outlook(without, here.smooth, here.phases, season);
+  const Outlook before = outlook_of(without, here.smooth, here.phases, season);
   BenchAir with = without;
   with.forecast = DailySeries{without.air.last() - Days{1}, 9};
   for (std::size_t i = 0; i < with.forecast.size(); ++i) {
     with.forecast.set_night(i, 0.0F, Mark::forecast);
   }
-  const Outlook after = season_outlook(with, here.smooth, here.phases, season);
+  const Outlook after = outlook_of(with, here.smooth, here.phases, season);
   EXPECT_EQ(after.forecast_days, 7); // an observed day always wins
   EXPECT_EQ(mean_night_c(after, 59), mean_night_c(before, 59));
   const auto closer_by = [&](int day) {
@@ -198,7 +203,7 @@ TEST(Outlook, SpreadsByTheBenchsDoubtEitherWay) {
   const Season season = season_named(here.phases, 2008);
   BenchAir doubtful = cut_after(here, season, 60);
   doubtful.night_doubt = CelsiusDelta{2.0};
-  const Outlook outlook = season_outlook(doubtful, here.smooth, here.phases, season);
+  const Outlook outlook = outlook_of(doubtful, here.smooth, here.phases, season);
   EXPECT_EQ(outlook.members, 15 * outlook.past_seasons);
   EXPECT_NEAR(static_cast<double>(outlook.night_of(2)[100] - outlook.night_of(0)[100]), 4.0, 1e-4);
   EXPECT_EQ(outlook.night_of(2)[59], outlook.night_of(0)[59]);
@@ -208,8 +213,7 @@ TEST(Outlook, SpreadsByTheBenchsDoubtEitherWay) {
 TEST(Outlook, LeavesAsideSeasonsOlderThanForty) {
   const Place here = place({.years = 50});
   const Season season = season_of(here.phases, here.bench.air.last());
-  EXPECT_EQ(season_outlook(here.bench, here.smooth, here.phases, season).past_seasons,
-            most_seasons);
+  EXPECT_EQ(outlook_of(here.bench, here.smooth, here.phases, season).past_seasons, most_seasons);
 }
 
 TEST(DateSpreads, TakeTheFirstDateByWhichTheShareIsThere) {
