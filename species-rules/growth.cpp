@@ -1,6 +1,9 @@
 #include "species-rules/growth.hpp"
 
+#include "species-rules/normal.hpp"
+
 #include <algorithm>
+#include <cmath>
 
 namespace nightsow::species_rules {
 
@@ -21,6 +24,17 @@ double winter_growth_rate(double mean_c) {
 
 double summer_growth_rate(double mean_c) {
   return trapezium(mean_c, 12.0, 20.0, 30.0, 42.0);
+}
+
+double light_for_growth(double radiation_mj) {
+  return std::clamp(radiation_mj / 5.0, 0.2, 1.0);
+}
+
+double alive_after_rest(double good_days, double growth_needed_days, double kept_through_rest) {
+  if (good_days <= 0.0) {
+    return 0.0;
+  }
+  return kept_through_rest * normal_share(std::log(good_days / growth_needed_days) / 0.4);
 }
 
 double heat_rest_rate(double seven_day_mean_c, double day_length_hours) {

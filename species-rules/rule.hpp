@@ -25,17 +25,23 @@ enum class PotDepth { shallow, standard, deep, very_deep };
 enum class Transplant { easy, after_first_rest, late, never };
 enum class HumidityCover { useful, useless, harmful };
 enum class Swing { needed, helpful, indifferent };
+enum class Treatment { needed, helpful, useless, harmful };
 
 /// When the seed starts. Temperatures in °C of bench air.
 struct GateRule {
   std::optional<Choice<Growth>> growth;
   std::optional<Choice<Start>> start;
-  std::optional<Estimate> night_limit_c; ///< nights at or under this
-  std::optional<Estimate> nights;        ///< so many …
-  std::optional<Estimate> of;            ///< … of the last so many
+  std::optional<Estimate> night_limit_c; ///< nights at or under this start half of the seed
+  /// How far single seeds stray from the night limit, or from the warm night: one standard
+  /// deviation.
+  std::optional<Estimate> night_limit_spread_k;
+  std::optional<Estimate> indifferent_share; ///< needs no such night
+  std::optional<Estimate> nights;            ///< so many …
+  std::optional<Estimate> of;                ///< … of the last so many
   std::optional<Estimate> day_limit_c;
   std::optional<Estimate> warm_night_c; ///< hot starters: nights at or above, mat counted
   std::optional<Choice<Swing>> swing;
+  std::optional<Estimate> wake_above_limit_k; ///< a resting plant wakes so far above the limit
 };
 
 struct SeedRule {
@@ -45,6 +51,21 @@ struct SeedRule {
   std::optional<Estimate> after_ripening_c_d;
   std::optional<Estimate> deferral_share;
   std::optional<Choice<Store>> store;
+};
+
+/// From release to emergence: thermal time of the seed's own temperature.
+struct DevelopmentRule {
+  std::optional<Estimate> base_c;    ///< no progress at or under this
+  std::optional<Estimate> optimum_c; ///< fastest
+  std::optional<Estimate> ceiling_c; ///< no progress at or over this
+  std::optional<Estimate> thermal_time_c_d;
+  std::optional<Estimate> thermal_time_spread; ///< between seeds, of the natural logarithm
+};
+
+struct LossRule {
+  std::optional<Estimate> wet_loss_per_day; ///< of wet, waiting, sound seed at 20 °C
+  std::optional<Estimate> rot_factor;       ///< damping off, against a usual kind
+  std::optional<Estimate> dry_loss_share;   ///< of those that dry out with the root just out
 };
 
 struct SowingRule {
@@ -58,6 +79,9 @@ struct SowingRule {
   std::optional<Estimate> pot_depth_mm;
   std::optional<Estimate> seeds_per_pot;
   std::optional<Estimate> mix_mineral_share;
+  std::optional<Choice<Treatment>> smoke;
+  std::optional<Choice<Treatment>> leach;   ///< rinsing or soaking inhibitors out
+  std::optional<Choice<Treatment>> scarify; ///< nicking or rubbing the coat
 };
 
 struct SeedlingRule {
@@ -66,7 +90,13 @@ struct SeedlingRule {
   std::optional<Estimate> last_look_days;
   std::optional<Estimate> growth_needed_days;
   std::optional<Estimate> rest_sum;
-  std::optional<Estimate> seedling_frost_c;
+  std::optional<Estimate> seedling_frost_c;       ///< under sixty days old
+  std::optional<Estimate> older_seedling_frost_c; ///< later
+  std::optional<Estimate> seedling_heat_c;        ///< under thirty days old
+  std::optional<Estimate> shade_first_year;
+  std::optional<Estimate> shade_second_year;
+  std::optional<Estimate> shade_third_year;
+  std::optional<Estimate> keep_seasons;
   std::optional<Choice<Transplant>> transplant;
 };
 
@@ -75,6 +105,8 @@ struct SeedlingRule {
 struct Rule {
   GateRule gate;
   SeedRule seed;
+  DevelopmentRule development;
+  LossRule losses;
   SowingRule sowing;
   SeedlingRule seedling;
   std::vector<Remark> cautions; ///< codes: see caution_codes in rule_fields.hpp
@@ -185,6 +217,15 @@ template <> struct Words<Swing> {
       {Swing::needed, "needed"},
       {Swing::helpful, "helpful"},
       {Swing::indifferent, "indifferent"},
+  }};
+};
+
+template <> struct Words<Treatment> {
+  static constexpr std::array<std::pair<Treatment, std::string_view>, 4> table{{
+      {Treatment::needed, "needed"},
+      {Treatment::helpful, "helpful"},
+      {Treatment::useless, "useless"},
+      {Treatment::harmful, "harmful"},
   }};
 };
 

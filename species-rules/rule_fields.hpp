@@ -37,6 +37,10 @@ void for_each_gate_field(GateRuleType& gate, Visitor& visit) {
   visit(Field{"start", "", 0, 0, true, "what starts the seed"}, gate.start);
   visit(Field{"night_limit_c", "°C", -5, 30, false, "nights at or under this start it"},
         gate.night_limit_c);
+  visit(Field{"night_limit_spread_k", "K", 0, 10, true, "how far single seeds stray from it"},
+        gate.night_limit_spread_k);
+  visit(Field{"indifferent_share", "share", 0, 1, true, "comes up without such nights"},
+        gate.indifferent_share);
   visit(Field{"gate_nights", "nights", 1, 31, true, "so many cool nights"}, gate.nights);
   visit(Field{"gate_of", "nights", 1, 31, true, "of the last so many"}, gate.of);
   visit(Field{"day_limit_c", "°C", 5, 45, false, "mean of day maxima it should not pass"},
@@ -44,6 +48,8 @@ void for_each_gate_field(GateRuleType& gate, Visitor& visit) {
   visit(Field{"warm_night_c", "°C", 5, 35, false, "nights at or above this, mat counted"},
         gate.warm_night_c);
   visit(Field{"swing", "", 0, 0, true, "difference of day and night"}, gate.swing);
+  visit(Field{"wake_above_limit_k", "K", -10, 15, true, "a resting plant wakes so far above it"},
+        gate.wake_above_limit_k);
 }
 
 template <class SeedRuleType, class Visitor>
@@ -65,6 +71,28 @@ void for_each_seed_field(SeedRuleType& seed, Visitor& visit) {
   visit(Field{"store", "", 0, 0, true, "how to keep it"}, seed.store);
 }
 
+template <class DevelopmentRuleType, class Visitor>
+void for_each_development_field(DevelopmentRuleType& development, Visitor& visit) {
+  visit(Field{"base_c", "°C", -5, 25, true, "no progress at or under this"}, development.base_c);
+  visit(Field{"optimum_c", "°C", 0, 40, true, "fastest towards emergence"}, development.optimum_c);
+  visit(Field{"ceiling_c", "°C", 5, 50, true, "no progress at or over this"},
+        development.ceiling_c);
+  visit(Field{"thermal_time_c_d", "°C d", 1, 5000, true, "from release to half the seedlings"},
+        development.thermal_time_c_d);
+  visit(Field{"thermal_time_spread", "", 0, 2, true, "of it between seeds, natural logarithm"},
+        development.thermal_time_spread);
+}
+
+template <class LossRuleType, class Visitor>
+void for_each_loss_field(LossRuleType& losses, Visitor& visit) {
+  visit(Field{"wet_loss_per_day", "share", 0, 0.5, true, "of wet waiting seed at 20 °C"},
+        losses.wet_loss_per_day);
+  visit(Field{"rot_factor", "", 0, 20, true, "damping off against a usual kind"},
+        losses.rot_factor);
+  visit(Field{"dry_loss_share", "share", 0, 1, true, "dies, dried with the root just out"},
+        losses.dry_loss_share);
+}
+
 template <class SowingRuleType, class Visitor>
 void for_each_sowing_field(SowingRuleType& sowing, Visitor& visit) {
   visit(Field{"light", "", 0, 0, true, "light for germination"}, sowing.light);
@@ -79,6 +107,9 @@ void for_each_sowing_field(SowingRuleType& sowing, Visitor& visit) {
         sowing.seeds_per_pot);
   visit(Field{"mix_mineral_share", "share", 0, 1, true, "mineral part of the mix"},
         sowing.mix_mineral_share);
+  visit(Field{"smoke", "", 0, 0, true, "smoke or smoke water"}, sowing.smoke);
+  visit(Field{"leach", "", 0, 0, true, "soaking or rinsing first"}, sowing.leach);
+  visit(Field{"scarify", "", 0, 0, true, "nicking or rubbing the coat"}, sowing.scarify);
 }
 
 template <class SeedlingRuleType, class Visitor>
@@ -95,6 +126,18 @@ void for_each_seedling_field(SeedlingRuleType& seedling, Visitor& visit) {
         seedling.rest_sum);
   visit(Field{"seedling_frost_c", "°C", -20, 15, true, "coldest a young seedling stands"},
         seedling.seedling_frost_c);
+  visit(Field{"older_seedling_frost_c", "°C", -25, 15, true, "coldest after sixty days"},
+        seedling.older_seedling_frost_c);
+  visit(Field{"seedling_heat_c", "°C", 20, 65, true, "hottest hours a young seedling stands"},
+        seedling.seedling_heat_c);
+  visit(Field{"shade_first_year", "share", 0, 1, true, "of the sun kept off in its first year"},
+        seedling.shade_first_year);
+  visit(Field{"shade_second_year", "share", 0, 1, true, "in its second"},
+        seedling.shade_second_year);
+  visit(Field{"shade_third_year", "share", 0, 1, true, "from its third on"},
+        seedling.shade_third_year);
+  visit(Field{"keep_seasons", "seasons", 1, 10, true, "before a pot may be emptied"},
+        seedling.keep_seasons);
   visit(Field{"transplant", "", 0, 0, true, "pricking out"}, seedling.transplant);
 }
 
@@ -103,6 +146,8 @@ void for_each_seedling_field(SeedlingRuleType& seedling, Visitor& visit) {
 template <class RuleType, class Visitor> void for_each_field(RuleType& rule, Visitor&& visit) {
   for_each_gate_field(rule.gate, visit);
   for_each_seed_field(rule.seed, visit);
+  for_each_development_field(rule.development, visit);
+  for_each_loss_field(rule.losses, visit);
   for_each_sowing_field(rule.sowing, visit);
   for_each_seedling_field(rule.seedling, visit);
   visit(Field{"cautions", "", 0, 0, false, "usual cautions", caution_codes}, rule.cautions);

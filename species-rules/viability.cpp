@@ -1,7 +1,8 @@
 #include "species-rules/viability.hpp"
 
+#include "species-rules/normal.hpp"
+
 #include <cmath>
-#include <numbers>
 
 namespace nightsow::species_rules {
 
@@ -9,10 +10,6 @@ namespace {
 
 constexpr double universal_ch = 0.0329;
 constexpr double universal_cq = 0.000478;
-
-double normal_share(double probit) {
-  return 0.5 * std::erfc(-probit / std::numbers::sqrt2);
-}
 
 } // namespace
 

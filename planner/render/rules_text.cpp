@@ -29,15 +29,18 @@ struct Part {
   std::span<const Label> labels;
 };
 
-constexpr std::array<Label, 8> starts_labels{{
+constexpr std::array<Label, 11> starts_labels{{
     {"growth", "grows"},
     {"start", "started by"},
     {"night_limit_c", "nights at or under"},
+    {"night_limit_spread_k", "single seeds stray by"},
+    {"indifferent_share", "come up without such nights"},
     {"gate_nights", "so many cool nights"},
     {"gate_of", "of the last"},
     {"day_limit_c", "highs on average to"},
     {"warm_night_c", "nights at or above, mat counted"},
     {"swing", "difference of day and night"},
+    {"wake_above_limit_k", "a resting plant wakes above it by"},
 }};
 
 constexpr std::array<Label, 6> seed_labels{{
@@ -49,7 +52,21 @@ constexpr std::array<Label, 6> seed_labels{{
     {"store", "store"},
 }};
 
-constexpr std::array<Label, 10> sowing_labels{{
+constexpr std::array<Label, 5> development_labels{{
+    {"base_c", "no progress at or under"},
+    {"optimum_c", "fastest at"},
+    {"ceiling_c", "no progress at or over"},
+    {"thermal_time_c_d", "half of them up after"},
+    {"thermal_time_spread", "spread between seeds"},
+}};
+
+constexpr std::array<Label, 3> losses_labels{{
+    {"wet_loss_per_day", "wet waiting seed lost a day"},
+    {"rot_factor", "damping off, usual is 1"},
+    {"dry_loss_share", "die, dried with the root just out"},
+}};
+
+constexpr std::array<Label, 13> sowing_labels{{
     {"light", "light"},
     {"cover", "cover"},
     {"cover_mm", "depth of the cover"},
@@ -60,21 +77,32 @@ constexpr std::array<Label, 10> sowing_labels{{
     {"pot_depth_mm", "depth of the pot"},
     {"seeds_per_pot", "in a pot 8 cm across"},
     {"mix_mineral_share", "mineral part of the mix"},
+    {"smoke", "smoke"},
+    {"leach", "soaking or rinsing first"},
+    {"scarify", "nicking or rubbing the coat"},
 }};
 
-constexpr std::array<Label, 7> seedling_labels{{
+constexpr std::array<Label, 13> seedling_labels{{
     {"first_look_days", "first seedlings after"},
     {"main_look_days", "most of them after"},
     {"last_look_days", "last look, then a dry rest, after"},
     {"growth_needed_days", "growth before the first rest"},
     {"rest_sum", "warmth that begins the first rest"},
     {"seedling_frost_c", "coldest that they stand"},
+    {"older_seedling_frost_c", "coldest, when sixty days old"},
+    {"seedling_heat_c", "hottest hours that they stand"},
+    {"shade_first_year", "shade in the first year"},
+    {"shade_second_year", "shade in the second year"},
+    {"shade_third_year", "shade from the third on"},
+    {"keep_seasons", "keep a pot for"},
     {"transplant", "pricking out"},
 }};
 
-constexpr std::array<Part, 4> parts{{
+constexpr std::array<Part, 6> parts{{
     {"Starts when", starts_labels},
     {"Seed", seed_labels},
+    {"Then, by warmth", development_labels},
+    {"Losses", losses_labels},
     {"Sowing", sowing_labels},
     {"Seedlings", seedling_labels},
 }};
@@ -104,7 +132,7 @@ std::string figure_in(double value, const std::string& unit, const TextStyle& st
   if (unit == "°C" && style.fahrenheit) {
     return whole_text(to_fahrenheit(Celsius{value}));
   }
-  if (unit == "°C d" && style.fahrenheit) {
+  if ((unit == "°C d" || unit == "K") && style.fahrenheit) {
     return whole_text(to_fahrenheit_degrees(CelsiusDelta{value}));
   }
   return fmt::format("{:.6g}", value);
@@ -114,8 +142,8 @@ std::string unit_shown(const std::string& unit, const TextStyle& style) {
   if (unit == "share") {
     return "%";
   }
-  if (style.fahrenheit && unit.starts_with("°C")) {
-    return unit == "°C" ? "°F" : "°F d";
+  if (style.fahrenheit && (unit == "K" || unit.starts_with("°C"))) {
+    return unit == "°C d" ? "°F d" : "°F";
   }
   return unit;
 }

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "species-rules/development.hpp"
+#include "species-rules/release.hpp"
+#include "species-rules/rule.hpp"
+
+#include <optional>
+
+namespace nightsow::species_rules {
+
+/// A rule as plain numbers, ready to be reckoned with: what a kind of seed does, supposing that
+/// each number were known. Temperatures in °C, shares 0..1.
+struct SeedParameters {
+  Start start = Start::cool;
+  Growth growth = Growth::winter;
+  Swing swing = Swing::indifferent;
+
+  std::optional<ReleaseLimit> release; ///< by cool or, of hot starters, by warmth; empty: by water
+  int nights = 5;
+  int of = 7;
+  std::optional<double> day_limit_c;
+
+  double germination_share = 0.0; ///< of sound, ripe seed that is not deferred
+  double half_life_years = 0.0;
+  double after_ripening_c_d = 0.0; ///< 0: needs none
+  double deferral_share = 0.0;
+
+  CardinalTemperatures cardinal;
+  double thermal_time_c_d = 0.0;
+  double thermal_time_spread = 0.0;
+
+  double wet_loss_per_day = 0.0;
+  double rot_factor = 1.0;
+  double dry_loss_share = 0.0;
+
+  double frost_limit_c = 0.0;
+  double older_frost_limit_c = 0.0;
+  double heat_limit_c = 0.0;
+  double growth_needed_days = 0.0;
+  double rest_sum = 0.0;
+  double wake_above_limit_k = 0.0;
+};
+
+/// The rule's own values. What it leaves open is what is usual; catalogue rules leave nothing open
+/// that is used here, but rules made by hand may. The order base < optimum < ceiling is kept by
+/// moving the outer ones.
+[[nodiscard]] SeedParameters seed_parameters(const Rule& rule);
+
+} // namespace nightsow::species_rules
