@@ -75,8 +75,9 @@ SeedParameters seed_parameters(const Rule& rule) {
   seed.dry_loss_share = value_or(rule.losses.dry_loss_share, 0.7);
 
   seed.frost_limit_c = value_or(rule.seedling.seedling_frost_c, -1.0);
-  seed.older_frost_limit_c =
-      value_or(rule.seedling.older_seedling_frost_c, seed.frost_limit_c - 2.0);
+  // A kind may give its own limit for the young only; its older seedlings stand no less.
+  seed.older_frost_limit_c = std::min(
+      seed.frost_limit_c, value_or(rule.seedling.older_seedling_frost_c, seed.frost_limit_c));
   seed.heat_limit_c = value_or(rule.seedling.seedling_heat_c, 39.0);
   seed.growth_needed_days = value_or(rule.seedling.growth_needed_days, 70.0);
   seed.rest_sum = value_or(rule.seedling.rest_sum, default_rest_sum);
