@@ -1,11 +1,10 @@
 #include "planner/model/establishment.hpp"
 
+#include "planner/model/hazards.hpp"
 #include "species-rules/development.hpp"
 #include "species-rules/drying.hpp"
-#include "species-rules/growth.hpp"
 #include "species-rules/normal.hpp"
 #include "species-rules/release.hpp"
-#include "species-rules/seedling_limits.hpp"
 
 #include <algorithm>
 #include <array>
@@ -22,25 +21,11 @@ using species_rules::Start;
 constexpr int emergence_classes = 5;
 constexpr int root_safe_days = 14;       // after emergence a seedling's root is deep enough
 constexpr double root_out_share = 0.5;   // of the thermal time
-constexpr int hardened_days = 91;        // from this age on a seedling hardens no further
 constexpr double least_share = 1e-9;     // less is nobody's seedling
 constexpr double drying_worth_it = 1e-3; // less of a pause changes no date
-constexpr double most_hazard = 30.0;     // for a loss of everything
-
-double hazard_of(double loss) {
-  return loss >= 1.0 ? most_hazard : std::min(most_hazard, -std::log1p(-loss));
-}
 
 std::size_t at(int day) {
   return static_cast<std::size_t>(day);
-}
-
-// The sum of days first..last, both included, of a row of running sums.
-double between(const std::vector<double>& sums, int first, int last) {
-  if (last < first) {
-    return 0.0;
-  }
-  return sums[at(last)] - (first > 0 ? sums[at(first - 1)] : 0.0);
 }
 
 std::array<double, emergence_classes> class_scores() {
@@ -49,20 +34,6 @@ std::array<double, emergence_classes> class_scores() {
     scores.at(at(i)) = species_rules::normal_quantile((i + 0.5) / emergence_classes);
   }
   return scores;
-}
-
-// By age in days, up to which it still changes.
-std::array<double, hardened_days> relief_table() {
-  std::array<double, hardened_days> relief{};
-  for (int age = 0; age < hardened_days; ++age) {
-    relief.at(at(age)) = species_rules::damping_off_relief(age);
-  }
-  return relief;
-}
-
-// A loss shared among hazards in proportion to each of them.
-double part_of(double lost, double hazard, double all) {
-  return all > 0.0 ? lost * hazard / all : 0.0;
 }
 
 std::vector<double> since_water_mm(const std::vector<double>& a_day_mm,
@@ -93,51 +64,18 @@ double decided_by(std::vector<double> nights, int rank, bool warm) {
 
 } // namespace
 
-SeasonDays season_days(const climate::Season& season, Date first) {
-  return {days_between(first, season.hottest),
-          days_between(first, season.limb_begins),
-          days_between(first, season.coldest),
-          days_between(first, season.next_hottest)};
-}
-
 SeedSeason::SeedSeason(const SeedCourse& course,
                        const species_rules::SeedParameters& seed,
                        const PotCare& care,
                        const SeasonDays& season)
-    : course_(&course), seed_(seed), care_(care), season_(season) {
-  season_.ends = std::min(season_.ends, course.days());
-  set_rest();
+    : course_(&course), seed_(seed), care_(care), rest_(rest_day(course, seed, season)) {
   sum_hazards();
   sum_progress();
-  find_extremes();
   find_windows();
-  for (int day = 0; day < course.days(); ++day) {
-    fates_.push_back(fate_of(day));
-  }
-  passages_.reserve(at(rest_));
-  for (int day = 0; day < rest_; ++day) {
+  fates_ = seedling_fates(course, seed, season, rest_, {damping_of_day_, care.kept_through_rest});
+  passages_.reserve(at(rest_.day));
+  for (int day = 0; day < rest_.day; ++day) {
     passages_.push_back(passages_of(day));
-  }
-}
-
-void SeedSeason::set_rest() {
-  rest_ = season_.ends;
-  if (seed_.growth == species_rules::Growth::summer) {
-    for (int day = std::max(0, season_.hottest); day < season_.ends && !rests_; ++day) {
-      if (course_->seven_day_mean_c[at(day)] <= species_rules::cool_rest_c) {
-        rest_ = day;
-        rests_ = true;
-      }
-    }
-    return;
-  }
-  double sum = 0.0;
-  for (int day = std::max(0, season_.coldest); day < season_.ends && !rests_; ++day) {
-    sum += course_->rest_rate[at(day)];
-    if (sum >= seed_.rest_sum) {
-      rest_ = day;
-      rests_ = true;
-    }
   }
 }
 
@@ -165,8 +103,6 @@ void SeedSeason::sum_hazards() {
 
 void SeedSeason::sum_progress() {
   double progress = 0.0;
-  double growth = 0.0;
-  const bool summer = seed_.growth == species_rules::Growth::summer;
   for (int day = 0; day < course_->days(); ++day) {
     double rate = 0.0;
     for (const float hour_c : course_->hours_of(day)) {
@@ -174,20 +110,7 @@ void SeedSeason::sum_progress() {
     }
     progress += rate / static_cast<double>(climate::SeedLevel::hours_a_day) *
                 species_rules::swing_factor(course_->swing_k[at(day)], seed_.swing);
-    growth += (summer ? course_->summer_growth : course_->winter_growth)[at(day)];
     progress_.push_back(progress);
-    growth_.push_back(growth);
-  }
-}
-
-void SeedSeason::find_extremes() {
-  coldest_to_come_c_.assign(course_->coldest_c.begin(), course_->coldest_c.begin() + rest_);
-  hottest_to_come_c_.assign(course_->hottest_c.begin(), course_->hottest_c.begin() + rest_);
-  for (int day = rest_ - 2; day >= 0; --day) {
-    coldest_to_come_c_[at(day)] =
-        std::min(coldest_to_come_c_[at(day)], coldest_to_come_c_[at(day + 1)]);
-    hottest_to_come_c_[at(day)] =
-        std::max(hottest_to_come_c_[at(day)], hottest_to_come_c_[at(day + 1)]);
   }
 }
 
@@ -202,89 +125,6 @@ void SeedSeason::find_windows() {
     window_c_[at(day)] =
         decided_by({nights + (day - seed_.of + 1), nights + day + 1}, seed_.nights, warm);
   }
-}
-
-// A cool starter that is up before the cooling limb meets the end of the hot season first: it rests
-// then, should that be warm and long enough.
-int SeedSeason::rest_of(int emerged) const {
-  if (seed_.start != Start::cool || seed_.growth != species_rules::Growth::winter) {
-    return rest_;
-  }
-  double sum = 0.0;
-  for (int day = emerged; day < std::min(season_.limb_begins, rest_); ++day) {
-    sum += course_->rest_rate[at(day)];
-    if (sum >= seed_.rest_sum) {
-      return day;
-    }
-  }
-  return rest_;
-}
-
-// One stretch of a seedling's life: what each hazard takes of those that still live. Frost and heat
-// go by the worst that was met so far, so they take only what is new of it.
-void SeedSeason::Seedling::live_through(const Stretch& stretch,
-                                        const species_rules::SeedParameters& seed) {
-  const double limit_c = stretch.older ? seed.older_frost_limit_c : seed.frost_limit_c;
-  double frost = 0.0;
-  double heat = 0.0;
-  if (stretch.coldest_c - limit_c < coldest_over_limit_k_) {
-    coldest_over_limit_k_ = stretch.coldest_c - limit_c;
-    frost = hazard_of(species_rules::frost_dead_share(stretch.coldest_c, limit_c)) - frost_;
-  }
-  if (stretch.hottest_c > hottest_c_) {
-    hottest_c_ = stretch.hottest_c;
-    heat = hazard_of(species_rules::heat_dead_share(stretch.hottest_c, seed.heat_limit_c)) - heat_;
-  }
-  frost_ += frost;
-  heat_ += heat;
-  const double all = stretch.damping + frost + heat;
-  const double lost = alive * -std::expm1(-all);
-  fate.lost_wet += part_of(lost, stretch.damping, all);
-  fate.frost += part_of(lost, frost, all);
-  fate.heat += part_of(lost, heat, all);
-  alive -= lost;
-}
-
-// Day by day until it hardens no further; of the rest of the season only the worst counts, which is
-// known beforehand.
-SeedSeason::Seedling SeedSeason::raised(int emerged, int rest) const {
-  static const std::array<double, hardened_days> relief = relief_table();
-  Seedling seedling;
-  const int hard = rest == rest_ ? std::min(rest, emerged + hardened_days) : rest;
-  for (int day = emerged + 1; day < hard; ++day) {
-    const int age = day - emerged;
-    seedling.live_through(
-        {age >= species_rules::older_for_frost_days,
-         course_->coldest_c[at(day)],
-         course_->hottest_c[at(day)] - species_rules::heat_hardening_k(age),
-         damping_of_day_[at(day)] * relief.at(at(std::min(age, hardened_days) - 1))},
-        seed_);
-  }
-  if (hard < rest) {
-    seedling.live_through(
-        {true,
-         coldest_to_come_c_[at(hard)],
-         hottest_to_come_c_[at(hard)] - species_rules::heat_hardening_k(hardened_days),
-         species_rules::damping_off_relief(hardened_days) * between(damping_, hard, rest - 1)},
-        seed_);
-  }
-  return seedling;
-}
-
-SeedSeason::Fate SeedSeason::fate_of(int emerged) const {
-  const int rest = rest_of(emerged);
-  if (emerged >= rest) {
-    return {};
-  }
-  Seedling seedling = raised(emerged, rest);
-  Fate& fate = seedling.fate;
-  const double alive = seedling.alive;
-  const double large_enough = species_rules::alive_after_rest(
-      between(growth_, emerged + 1, rest - 1), seed_.growth_needed_days, 1.0);
-  fate.too_small = alive * (1.0 - large_enough);
-  fate.rest = alive * large_enough * (1.0 - care_.kept_through_rest);
-  fate.plants = alive * large_enough * care_.kept_through_rest;
-  return fate;
 }
 
 std::optional<double> SeedSeason::deciding_c(int water, int day) const {
@@ -311,7 +151,7 @@ std::vector<SeedSeason::Release> SeedSeason::releases(int water) const {
   }
   std::vector<Release> list{{water, seed_.release->indifferent_share}};
   double so_far = seed_.release->indifferent_share;
-  for (int day = water; day < rest_; ++day) {
+  for (int day = water; day < rest_.day; ++day) {
     const std::optional<double> decides_c = deciding_c(water, day);
     const double share = decides_c ? released(*decides_c) : so_far;
     if (share - so_far > least_share) {
@@ -327,12 +167,12 @@ std::optional<int> SeedSeason::emerges(int released, double thermal_time_c_d) co
   const double wanted = progress_[at(released)] + thermal_time_c_d;
   const auto found = std::lower_bound(progress_.begin() + released + 1, progress_.end(), wanted);
   const auto day = static_cast<int>(found - progress_.begin());
-  return day < rest_ ? std::optional{day} : std::nullopt;
+  return day < rest_.day ? std::optional{day} : std::nullopt;
 }
 
 double SeedSeason::driest_mm(int from, int emerged) const {
   double driest = 0.0;
-  for (int day = from; day <= std::min(emerged + root_safe_days, rest_ - 1); ++day) {
+  for (int day = from; day <= std::min(emerged + root_safe_days, rest_.day - 1); ++day) {
     driest = std::max(driest,
                       day <= emerged ? evaporated_under_mm_[at(day)] : evaporated_up_mm_[at(day)]);
   }
@@ -347,7 +187,7 @@ SeedSeason::Passage SeedSeason::passage(int released,
   Passage passage;
   passage.part = part;
   passage.emerged = emerges(released, needed + undone);
-  passage.damping = between(damping_, released + 1, passage.emerged.value_or(rest_ - 1));
+  passage.damping = between(damping_, released + 1, passage.emerged.value_or(rest_.day - 1));
   if (passage.emerged) {
     const int root_out =
         emerges(released, root_out_share * needed + undone).value_or(*passage.emerged);
@@ -366,7 +206,7 @@ std::vector<SeedSeason::Passage> SeedSeason::passages_of(int released) const {
     const double needed = seed_.thermal_time_c_d * std::exp(seed_.thermal_time_spread * score);
     const auto from = evaporated_under_mm_.begin() + released;
     const auto root_out = evaporated_under_mm_.begin() +
-                          emerges(released, root_out_share * needed).value_or(rest_ - 1);
+                          emerges(released, root_out_share * needed).value_or(rest_.day - 1);
     const auto driest = std::max_element(from, root_out);
     double dry = driest == root_out ? 0.0 : species_rules::dry_share(*driest, care_.seed_depth_mm);
     if (dry > drying_worth_it) {
@@ -395,7 +235,7 @@ void SeedSeason::follow(int water,
   result.losses.lost_wet += part_of(lost_waiting, waiting, waiting + heat_waiting);
   result.losses.heat += part_of(lost_waiting, heat_waiting, waiting + heat_waiting);
   for (const Passage& passage : passages_[at(release.day)]) {
-    const double heat = between(heat_, release.day + 1, passage.emerged.value_or(rest_ - 1));
+    const double heat = between(heat_, release.day + 1, passage.emerged.value_or(rest_.day - 1));
     const double all = passage.damping + heat + passage.drying;
     const double begins = (share - lost_waiting) * passage.part;
     const double alive = begins * std::exp(-all);
@@ -425,7 +265,7 @@ Establishment SeedSeason::watered_on(int day, const SeedShares& shares) const {
   result.losses.not_ripe = shares.alive * (1.0 - shares.ripe);
   result.losses.deferred = shares.alive * shares.ripe * seed_.deferral_share;
   const double active = shares.alive * shares.ripe * (1.0 - seed_.deferral_share);
-  if (day >= rest_) {
+  if (day >= rest_.day) {
     result.losses.nights_too_warm = active;
     return result;
   }
@@ -434,8 +274,8 @@ Establishment SeedSeason::watered_on(int day, const SeedShares& shares) const {
     released += release.share;
     follow(day, release, active * release.share, result);
   }
-  const double waiting = between(waiting_, day, rest_ - 1);
-  const double heat = between(heat_, day, rest_ - 1);
+  const double waiting = between(waiting_, day, rest_.day - 1);
+  const double heat = between(heat_, day, rest_.day - 1);
   const double left = active * std::max(0.0, 1.0 - released);
   const double alive = left * std::exp(-(waiting + heat));
   result.losses.lost_wet += part_of(left - alive, waiting, waiting + heat);

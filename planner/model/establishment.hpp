@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planner/model/seed_course.hpp"
+#include "planner/model/seedling_fates.hpp"
 #include "species-rules/seed_parameters.hpp"
 #include "species-rules/wet_losses.hpp"
 
@@ -25,16 +26,6 @@ struct SeedShares {
   double alive = 1.0; ///< of the seeds sown; the rest is dead, or never comes up
   double ripe = 1.0;  ///< of those
 };
-
-/// Where a season's turning points lie in a course, in days from its first. They may lie outside.
-struct SeasonDays {
-  int hottest = 0;
-  int limb_begins = 0;
-  int coldest = 0;
-  int ends = 0; ///< the day after the last
-};
-
-[[nodiscard]] SeasonDays season_days(const climate::Season& season, Date first);
 
 /// What becomes of the seeds sown, shares of 1; they and the plants sum to 1.
 struct Losses {
@@ -82,44 +73,12 @@ public:
 
   /// The day of the course on which the first rest begins; the end of the season where the climate
   /// brings none.
-  [[nodiscard]] int rest_begins() const { return rest_; }
+  [[nodiscard]] int rest_begins() const { return rest_.day; }
 
   /// Whether the climate brings a rest at all.
-  [[nodiscard]] bool rests() const { return rests_; }
+  [[nodiscard]] bool rests() const { return rest_.reached; }
 
 private:
-  /// A seedling's chances from its emergence on.
-  struct Fate {
-    double lost_wet = 0.0;
-    double heat = 0.0;
-    double frost = 0.0;
-    double too_small = 0.0;
-    double rest = 0.0;
-    double plants = 0.0;
-  };
-
-  /// A day of a seedling's life, or many days at once.
-  struct Stretch {
-    bool older = false; ///< by its age the limit for older seedlings holds
-    double coldest_c = 0.0;
-    double hottest_c = 0.0; ///< less what it has hardened
-    double damping = 0.0;   ///< hazard
-  };
-
-  /// Those that came up on one day, followed; 1 to begin with.
-  struct Seedling {
-    Fate fate;
-    double alive = 1.0;
-
-    void live_through(const Stretch& stretch, const species_rules::SeedParameters& seed);
-
-  private:
-    double coldest_over_limit_k_ = 1e9;
-    double hottest_c_ = -1e9;
-    double frost_ = 0.0; ///< hazards met so far
-    double heat_ = 0.0;
-  };
-
   /// Seed released on one day, share of the seeds that were waiting on the day of first water.
   struct Release {
     int day = 0;
@@ -134,14 +93,9 @@ private:
     double drying = 0.0;
   };
 
-  void set_rest();
   void sum_hazards();
   void sum_progress();
-  void find_extremes();
   void find_windows();
-  [[nodiscard]] int rest_of(int emerged) const;
-  [[nodiscard]] Seedling raised(int emerged, int rest) const;
-  [[nodiscard]] Fate fate_of(int emerged) const;
   [[nodiscard]] std::vector<Release> releases(int water) const;
   [[nodiscard]] std::optional<double> deciding_c(int water, int day) const;
   [[nodiscard]] double released(double deciding_c) const;
@@ -154,22 +108,17 @@ private:
   const SeedCourse* course_;
   species_rules::SeedParameters seed_;
   PotCare care_;
-  SeasonDays season_;
-  int rest_ = 0;
-  bool rests_ = false;
+  RestDay rest_;
   // Sums up to and with each day; hazards are -ln(1 - loss).
   std::vector<double> waiting_;
   std::vector<double> damping_;
   std::vector<double> heat_;
   std::vector<double> progress_;
-  std::vector<double> growth_;
   std::vector<double> damping_of_day_;      ///< the hazard of the day alone
   std::vector<double> evaporated_under_mm_; ///< since the last water, with the bag on
   std::vector<double> evaporated_up_mm_;    ///< the same without
   std::vector<double> window_c_;            ///< deciding night of the window that ends on the day
-  std::vector<double> coldest_to_come_c_;   ///< from the day to the rest
-  std::vector<double> hottest_to_come_c_;
-  std::vector<Fate> fates_;                    ///< by day of emergence
+  std::vector<Fate> fates_;                 ///< by day of emergence
   std::vector<std::vector<Passage>> passages_; ///< by day of release
 };
 
