@@ -36,6 +36,19 @@ std::array<double, emergence_classes> class_scores() {
   return scores;
 }
 
+// The hazard of released seed on each day.
+std::vector<double> damping_of(const SeedCourse& course,
+                               const species_rules::SeedParameters& seed,
+                               const PotCare& care) {
+  const double at_best = seed.rot_factor * species_rules::damping_off_at_best(care.mix);
+  std::vector<double> hazards;
+  hazards.reserve(course.mean_c.size());
+  for (const double mean_c : course.mean_c) {
+    hazards.push_back(hazard_of(species_rules::damping_off(mean_c, at_best)));
+  }
+  return hazards;
+}
+
 std::vector<double> since_water_mm(const std::vector<double>& a_day_mm,
                                    double factor,
                                    double watering_point_mm) {
@@ -68,27 +81,23 @@ SeedSeason::SeedSeason(const SeedCourse& course,
                        const species_rules::SeedParameters& seed,
                        const PotCare& care,
                        const SeasonDays& season)
-    : course_(&course), seed_(seed), care_(care), rest_(rest_day(course, seed, season)) {
+    : course_(&course), seed_(seed), care_(care), rest_(rest_day(course, seed, season)),
+      damping_of_day_(damping_of(course, seed, care)),
+      fates_(course, seed, season, rest_, damping_of_day_, care.kept_through_rest) {
   sum_hazards();
   sum_progress();
   find_windows();
-  fates_ = seedling_fates(course, seed, season, rest_, {damping_of_day_, care.kept_through_rest});
-  passages_.reserve(at(rest_.day));
-  for (int day = 0; day < rest_.day; ++day) {
-    passages_.push_back(passages_of(day));
-  }
+  passages_.resize(at(rest_.day));
 }
 
 void SeedSeason::sum_hazards() {
-  const double at_best = seed_.rot_factor * species_rules::damping_off_at_best(care_.mix);
   double waiting = 0.0;
   double damping = 0.0;
   double heat = 0.0;
   for (int day = 0; day < course_->days(); ++day) {
     const double mean_c = course_->mean_c[at(day)];
     waiting += hazard_of(species_rules::waiting_loss(mean_c, seed_.wet_loss_per_day));
-    damping_of_day_.push_back(hazard_of(species_rules::damping_off(mean_c, at_best)));
-    damping += damping_of_day_.back();
+    damping += damping_of_day_[at(day)];
     heat += std::numbers::ln2 * course_->heat_half_lives[at(day)];
     waiting_.push_back(waiting);
     damping_.push_back(damping);
@@ -225,16 +234,17 @@ std::vector<SeedSeason::Passage> SeedSeason::passages_of(int released) const {
 
 // From first water to emergence seed dies waiting, of damping off once released, of heat and of
 // drying; what is left meets its fate as a seedling.
-void SeedSeason::follow(int water,
-                        const Release& release,
-                        double share,
-                        Establishment& result) const {
+void SeedSeason::follow(int water, const Release& release, double share, Establishment& result) {
   const double waiting = between(waiting_, water, release.day);
   const double heat_waiting = between(heat_, water, release.day);
   const double lost_waiting = share * -std::expm1(-(waiting + heat_waiting));
   result.losses.lost_wet += part_of(lost_waiting, waiting, waiting + heat_waiting);
   result.losses.heat += part_of(lost_waiting, heat_waiting, waiting + heat_waiting);
-  for (const Passage& passage : passages_[at(release.day)]) {
+  std::vector<Passage>& passages = passages_[at(release.day)];
+  if (passages.empty()) {
+    passages = passages_of(release.day);
+  }
+  for (const Passage& passage : passages) {
     const double heat = between(heat_, release.day + 1, passage.emerged.value_or(rest_.day - 1));
     const double all = passage.damping + heat + passage.drying;
     const double begins = (share - lost_waiting) * passage.part;
@@ -246,7 +256,7 @@ void SeedSeason::follow(int water,
       result.losses.too_late += alive;
       continue;
     }
-    const Fate& fate = fates_[at(*passage.emerged)];
+    const Fate& fate = fates_.of(*passage.emerged);
     result.losses.lost_wet += alive * fate.lost_wet;
     result.losses.heat += alive * fate.heat;
     result.losses.frost += alive * fate.frost;
@@ -258,7 +268,7 @@ void SeedSeason::follow(int water,
   }
 }
 
-Establishment SeedSeason::watered_on(int day, const SeedShares& shares) const {
+Establishment SeedSeason::watered_on(int day, const SeedShares& shares) {
   Establishment result;
   result.up.assign(at(course_->days()), 0.0);
   result.losses.dead = 1.0 - shares.alive;

@@ -49,7 +49,8 @@ struct Establishment {
 };
 
 /// A kind of seed in one course of a season: what comes of it, by the day of first water. Made
-/// once, asked for many days: sums and extremes of the course are worked out beforehand. Release by
+/// once, asked for many days: sums over the course are made beforehand, what becomes of seed
+/// released on a day is worked out when first needed, and kept. Release by
 /// cool, thermal time, losses and the first rest are those of species-rules; what is assumed beyond
 /// them:
 /// - seed released together comes up in five equal classes of its thermal time;
@@ -69,7 +70,7 @@ public:
              const SeasonDays&) = delete;
 
   /// First water on this day of the course. Requires: 0 <= day < course.days(); shares 0..1.
-  [[nodiscard]] Establishment watered_on(int day, const SeedShares& shares) const;
+  [[nodiscard]] Establishment watered_on(int day, const SeedShares& shares);
 
   /// The day of the course on which the first rest begins; the end of the season where the climate
   /// brings none.
@@ -103,23 +104,23 @@ private:
   [[nodiscard]] double driest_mm(int from, int emerged) const;
   [[nodiscard]] std::vector<Passage> passages_of(int released) const;
   [[nodiscard]] Passage passage(int released, double part, double needed, double undone) const;
-  void follow(int water, const Release& release, double share, Establishment& result) const;
+  void follow(int water, const Release& release, double share, Establishment& result);
 
   const SeedCourse* course_;
   species_rules::SeedParameters seed_;
   PotCare care_;
   RestDay rest_;
+  std::vector<double> damping_of_day_; ///< the hazard of the day alone
+  SeedlingFates fates_;
   // Sums up to and with each day; hazards are -ln(1 - loss).
   std::vector<double> waiting_;
   std::vector<double> damping_;
   std::vector<double> heat_;
   std::vector<double> progress_;
-  std::vector<double> damping_of_day_;      ///< the hazard of the day alone
   std::vector<double> evaporated_under_mm_; ///< since the last water, with the bag on
   std::vector<double> evaporated_up_mm_;    ///< the same without
   std::vector<double> window_c_;            ///< deciding night of the window that ends on the day
-  std::vector<Fate> fates_;                 ///< by day of emergence
-  std::vector<std::vector<Passage>> passages_; ///< by day of release
+  std::vector<std::vector<Passage>> passages_; ///< by day of release; empty: not needed yet
 };
 
 } // namespace nightsow::planner

@@ -59,7 +59,7 @@ ExpectedPlants::ExpectedPlants(std::span<const SeedCourse> courses,
   }
 }
 
-Expectation ExpectedPlants::watered_on(int day, const SharesOnDay& shares) const {
+Expectation ExpectedPlants::watered_on(int day, const SharesOnDay& shares) {
   Expectation expected;
   expected.day = day;
   const double weight = 1.0 / static_cast<double>(cases_.size());

@@ -35,7 +35,7 @@ public:
                  const PotCare& care,
                  const SeasonDays& season);
 
-  [[nodiscard]] Expectation watered_on(int day, const SharesOnDay& shares) const;
+  [[nodiscard]] Expectation watered_on(int day, const SharesOnDay& shares);
 
   /// The middle over cases of the day on which the first rest begins.
   [[nodiscard]] int rest_begins() const;

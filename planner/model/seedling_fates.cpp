@@ -9,6 +9,8 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <numeric>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -76,99 +78,20 @@ void live_through(const Stretch& stretch, const SeedParameters& seed, Seedling& 
   seedling.alive -= lost;
 }
 
-// The worst from each day to the rest.
-struct ToCome {
-  std::vector<double> coldest_c;
-  std::vector<double> hottest_c;
-};
-
-ToCome to_come(const SeedCourse& course, int rest) {
-  ToCome worst{{course.coldest_c.begin(), course.coldest_c.begin() + rest},
-               {course.hottest_c.begin(), course.hottest_c.begin() + rest}};
-  for (int day = rest - 2; day >= 0; --day) {
-    double& coldest_c = worst.coldest_c[at(day)];
-    double& hottest_c = worst.hottest_c[at(day)];
-    coldest_c = std::min(coldest_c, worst.coldest_c[at(day + 1)]);
-    hottest_c = std::max(hottest_c, worst.hottest_c[at(day + 1)]);
-  }
-  return worst;
-}
-
 std::vector<double> sums(const std::vector<double>& days) {
-  std::vector<double> result;
-  result.reserve(days.size());
-  double sum = 0.0;
-  for (const double day : days) {
-    sum += day;
-    result.push_back(sum);
-  }
+  std::vector<double> result(days.size());
+  std::partial_sum(days.begin(), days.end(), result.begin());
   return result;
 }
 
-/// All that the seedlings of one course have in common.
-struct Nursery {
-  const SeedCourse& course;
-  const SeedParameters& seed;
-  const std::vector<double>& damping_off;
-  int rest = 0;
-  ToCome worst;
-  std::vector<double> damping_sums;
-  std::vector<double> growth_sums;
-};
-
-// Day by day until it hardens no further; of the rest of the season only the worst counts, which is
-// known beforehand.
-Seedling raised(const Nursery& nursery, int emerged, int rest) {
-  static const std::array<double, hardened_days> relief = relief_table();
-  Seedling seedling;
-  const int hard = rest == nursery.rest ? std::min(rest, emerged + hardened_days) : rest;
-  for (int day = emerged + 1; day < hard; ++day) {
-    const int age = day - emerged;
-    live_through({age >= species_rules::older_for_frost_days,
-                  nursery.course.coldest_c[at(day)],
-                  nursery.course.hottest_c[at(day)] - species_rules::heat_hardening_k(age),
-                  nursery.damping_off[at(day)] * relief.at(at(std::min(age, hardened_days) - 1))},
-                 nursery.seed,
-                 seedling);
+// The worst from each day to the rest.
+template <class Worse>
+std::vector<double> to_come(const std::vector<double>& days, int rest, Worse worse) {
+  std::vector<double> worst(days.begin(), days.begin() + rest);
+  for (int day = rest - 2; day >= 0; --day) {
+    worst[at(day)] = worse(worst[at(day)], worst[at(day + 1)]);
   }
-  if (hard < rest) {
-    live_through(
-        {true,
-         nursery.worst.coldest_c[at(hard)],
-         nursery.worst.hottest_c[at(hard)] - species_rules::heat_hardening_k(hardened_days),
-         relief.back() * between(nursery.damping_sums, hard, rest - 1)},
-        nursery.seed,
-        seedling);
-  }
-  return seedling;
-}
-
-int rest_of(const Nursery& nursery, const SeasonDays& season, int emerged) {
-  const SeedParameters& seed = nursery.seed;
-  if (seed.start != Start::cool || seed.growth != Growth::winter) {
-    return nursery.rest;
-  }
-  double sum = 0.0;
-  for (int day = emerged; day < std::min(season.limb_begins, nursery.rest); ++day) {
-    sum += nursery.course.rest_rate[at(day)];
-    if (sum >= seed.rest_sum) {
-      return day;
-    }
-  }
-  return nursery.rest;
-}
-
-Fate fate_of(const Nursery& nursery, int emerged, int rest, double kept_through_rest) {
-  if (emerged >= rest) {
-    return {};
-  }
-  Seedling seedling = raised(nursery, emerged, rest);
-  const double large_enough = species_rules::alive_after_rest(
-      between(nursery.growth_sums, emerged + 1, rest - 1), nursery.seed.growth_needed_days, 1.0);
-  seedling.fate.too_small = seedling.alive * (1.0 - large_enough);
-  seedling.fate.rest = seedling.alive * large_enough * (1.0 - kept_through_rest);
-  seedling.fate.plants = seedling.alive * large_enough * kept_through_rest;
-  return seedling.fate;
+  return worst;
 }
 
 } // namespace
@@ -200,26 +123,85 @@ RestDay rest_day(const SeedCourse& course, const SeedParameters& seed, const Sea
   return {ends, false};
 }
 
-std::vector<Fate> seedling_fates(const SeedCourse& course,
-                                 const SeedParameters& seed,
-                                 const SeasonDays& season,
-                                 const RestDay& rest,
-                                 const Nursing& nursing) {
-  const bool summer = seed.growth == Growth::summer;
-  const Nursery nursery{course,
-                        seed,
-                        nursing.damping_off,
-                        rest.day,
-                        to_come(course, rest.day),
-                        sums(nursing.damping_off),
-                        sums(summer ? course.summer_growth : course.winter_growth)};
-  std::vector<Fate> fates;
-  fates.reserve(at(course.days()));
-  for (int day = 0; day < course.days(); ++day) {
-    fates.push_back(
-        fate_of(nursery, day, rest_of(nursery, season, day), nursing.kept_through_rest));
+SeedlingFates::SeedlingFates(const SeedCourse& course,
+                             const SeedParameters& seed,
+                             const SeasonDays& season,
+                             const RestDay& rest,
+                             std::vector<double> damping_off,
+                             double kept_through_rest)
+    : course_(&course), seed_(seed), season_(season), rest_(rest.day),
+      kept_through_rest_(kept_through_rest), damping_off_(std::move(damping_off)),
+      damping_sums_(sums(damping_off_)),
+      growth_sums_(
+          sums(seed.growth == Growth::summer ? course.summer_growth : course.winter_growth)),
+      coldest_to_come_c_(
+          to_come(course.coldest_c, rest.day, [](double a, double b) { return std::min(a, b); })),
+      hottest_to_come_c_(
+          to_come(course.hottest_c, rest.day, [](double a, double b) { return std::max(a, b); })),
+      fates_(at(course.days())) {}
+
+const Fate& SeedlingFates::of(int emerged) {
+  std::optional<Fate>& fate = fates_[at(emerged)];
+  if (!fate) {
+    fate = fate_of(emerged);
   }
-  return fates;
+  return *fate;
+}
+
+int SeedlingFates::rest_of(int emerged) const {
+  if (seed_.start != Start::cool || seed_.growth != Growth::winter) {
+    return rest_;
+  }
+  double sum = 0.0;
+  for (int day = emerged; day < std::min(season_.limb_begins, rest_); ++day) {
+    sum += course_->rest_rate[at(day)];
+    if (sum >= seed_.rest_sum) {
+      return day;
+    }
+  }
+  return rest_;
+}
+
+// Day by day until it hardens no further; of the rest of the season only the worst counts, which is
+// known beforehand.
+Fate SeedlingFates::raised(int emerged, int rest, double& alive) const {
+  static const std::array<double, hardened_days> relief = relief_table();
+  Seedling seedling;
+  const int hard = rest == rest_ ? std::min(rest, emerged + hardened_days) : rest;
+  for (int day = emerged + 1; day < hard; ++day) {
+    const int age = day - emerged;
+    live_through({age >= species_rules::older_for_frost_days,
+                  course_->coldest_c[at(day)],
+                  course_->hottest_c[at(day)] - species_rules::heat_hardening_k(age),
+                  damping_off_[at(day)] * relief.at(at(std::min(age, hardened_days) - 1))},
+                 seed_,
+                 seedling);
+  }
+  if (hard < rest) {
+    live_through({true,
+                  coldest_to_come_c_[at(hard)],
+                  hottest_to_come_c_[at(hard)] - species_rules::heat_hardening_k(hardened_days),
+                  relief.back() * between(damping_sums_, hard, rest - 1)},
+                 seed_,
+                 seedling);
+  }
+  alive = seedling.alive;
+  return seedling.fate;
+}
+
+Fate SeedlingFates::fate_of(int emerged) const {
+  const int rest = rest_of(emerged);
+  if (emerged >= rest) {
+    return {};
+  }
+  double alive = 1.0;
+  Fate fate = raised(emerged, rest, alive);
+  const double large_enough = species_rules::alive_after_rest(
+      between(growth_sums_, emerged + 1, rest - 1), seed_.growth_needed_days, 1.0);
+  fate.too_small = alive * (1.0 - large_enough);
+  fate.rest = alive * large_enough * (1.0 - kept_through_rest_);
+  fate.plants = alive * large_enough * kept_through_rest_;
+  return fate;
 }
 
 } // namespace nightsow::planner

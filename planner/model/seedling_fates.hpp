@@ -4,6 +4,7 @@
 #include "planner/model/seed_course.hpp"
 #include "species-rules/seed_parameters.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace nightsow::planner {
@@ -41,20 +42,40 @@ struct Fate {
   double plants = 0.0;
 };
 
-/// What a seedling meets beside its course: damping off as a hazard of each day for one that is
-/// just up, and the share of large enough ones that live through the rest.
-struct Nursing {
-  const std::vector<double>& damping_off;
-  double kept_through_rest = 0.85;
-};
+/// The fates of one kind's seedlings in one course, by the day on which they came up. A cool
+/// starter that is up before the cooling limb meets the end of the hot season first, and rests then
+/// with the growth it has, should that be warm and long enough. Each fate is worked out when first
+/// asked for. The course must outlive this.
+class SeedlingFates {
+public:
+  /// `damping_off` is the hazard, on each day of the course, of a seedling that is just up;
+  /// `kept_through_rest` the share of large enough ones that live through it.
+  SeedlingFates(const SeedCourse& course,
+                const species_rules::SeedParameters& seed,
+                const SeasonDays& season,
+                const RestDay& rest,
+                std::vector<double> damping_off,
+                double kept_through_rest);
 
-/// By day of emergence, one for each day of the course. A cool starter that is up before the
-/// cooling limb meets the end of the hot season first, and rests then with the growth it has,
-/// should that be warm and long enough. The course's rows cover the season.
-[[nodiscard]] std::vector<Fate> seedling_fates(const SeedCourse& course,
-                                               const species_rules::SeedParameters& seed,
-                                               const SeasonDays& season,
-                                               const RestDay& rest,
-                                               const Nursing& nursing);
+  /// Requires: 0 <= emerged < course.days().
+  [[nodiscard]] const Fate& of(int emerged);
+
+private:
+  [[nodiscard]] int rest_of(int emerged) const;
+  [[nodiscard]] Fate fate_of(int emerged) const;
+  [[nodiscard]] Fate raised(int emerged, int rest, double& alive) const;
+
+  const SeedCourse* course_;
+  species_rules::SeedParameters seed_;
+  SeasonDays season_;
+  int rest_ = 0;
+  double kept_through_rest_ = 0.0;
+  std::vector<double> damping_off_;
+  std::vector<double> damping_sums_;
+  std::vector<double> growth_sums_;
+  std::vector<double> coldest_to_come_c_; ///< from the day to the rest
+  std::vector<double> hottest_to_come_c_;
+  std::vector<std::optional<Fate>> fates_;
+};
 
 } // namespace nightsow::planner
