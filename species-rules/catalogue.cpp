@@ -4,7 +4,6 @@
 #include "species-rules/check_rules.hpp"
 #include "species-rules/embedded_catalogue.hpp"
 #include "species-rules/inherit.hpp"
-#include "species-rules/rule_file.hpp"
 #include "species-rules/taxon_name.hpp"
 
 #include <algorithm>
@@ -42,15 +41,21 @@ Catalogue Catalogue::load(std::span<const RuleText> files, const RuleText& sourc
   for (const RuleText& file : files) {
     families.push_back(read_family_file(file.text, file.name, source_file.sources));
     throw_first(families.back().faults);
-    throw_first(check_rules(families.back()));
+  }
+  return of(std::move(families), std::move(source_file.sources));
+}
+
+Catalogue Catalogue::of(std::vector<FamilyFile> families, Sources sources) {
+  for (const FamilyFile& family : families) {
+    throw_first(check_rules(family));
   }
   throw_first(check_names(families));
-
   Catalogue catalogue;
-  catalogue.sources_ = std::move(source_file.sources);
+  catalogue.sources_ = std::move(sources);
   for (const FamilyFile& family : families) {
     catalogue.add(family);
   }
+  catalogue.families_ = std::move(families);
   return catalogue;
 }
 
@@ -154,6 +159,11 @@ RuleFor Catalogue::describe(const Target& target, std::string_view given) const 
   if (species != entry.species.end() && species->second) {
     found.rule_name = joined(target.entry, target.epithet);
     found.rule = *species->second;
+  }
+  if (base_) {
+    if (const std::optional<RuleFor> alone = base_->rule_for(found.accepted).found) {
+      found.otherwise = alone->rule;
+    }
   }
   return found;
 }

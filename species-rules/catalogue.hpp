@@ -3,19 +3,21 @@
 #include "climate/base/nearest_name.hpp"
 #include "climate/base/problem.hpp"
 #include "species-rules/rule.hpp"
+#include "species-rules/rule_file.hpp"
 #include "species-rules/sources.hpp"
 
 #include <functional>
 #include <map>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace nightsow::species_rules {
 
-struct FamilyFile;
 struct GenusEntry;
 struct TaxonName;
 
@@ -32,6 +34,9 @@ struct RuleFor {
   std::string family;
   bool by_synonym = false; ///< the name given is an old one, or names a group within a genus
   Rule rule;
+  /// What the catalogue alone says, where a grower's own rules stand over it; empty where they do
+  /// not, or where the catalogue does not know the taxon.
+  std::optional<Rule> otherwise;
 };
 
 /// What was made of a name. Exactly one of the three: known (`found` alone), nearly known (`found`
@@ -52,6 +57,9 @@ public:
   /// stand beside each other.
   [[nodiscard]] static Catalogue load(std::span<const RuleText> files, const RuleText& sources);
 
+  /// The same from files that were read already, and whose own faults were looked at.
+  [[nodiscard]] static Catalogue of(std::vector<FamilyFile> families, Sources sources);
+
   /// The catalogue built into the program.
   [[nodiscard]] static Catalogue embedded();
 
@@ -70,6 +78,14 @@ public:
 
   /// Names of all rules: genera, groups within genera, and species with rules of their own; sorted.
   [[nodiscard]] std::vector<std::string> rule_names() const;
+
+  /// The files it was made from.
+  [[nodiscard]] std::span<const FamilyFile> families() const { return families_; }
+
+  [[nodiscard]] const Sources& sources() const { return sources_; }
+
+  /// What rules say otherwise is looked up in `base` from now on: see overrides.hpp.
+  void stand_over(std::shared_ptr<const Catalogue> base) { base_ = std::move(base); }
 
   /// Null when the id is not listed.
   [[nodiscard]] const Source* source(std::string_view id) const;
@@ -103,6 +119,8 @@ private:
   /// Old names of genera and species, and accepted names of species in groups.
   std::map<std::string, Target, std::less<>> other_names_;
   Sources sources_;
+  std::vector<FamilyFile> families_;
+  std::shared_ptr<const Catalogue> base_; ///< what a grower's own rules stand over; may be null
 };
 
 } // namespace nightsow::species_rules

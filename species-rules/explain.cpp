@@ -2,6 +2,7 @@
 
 #include "species-rules/rule_fields.hpp"
 
+#include <algorithm>
 #include <string_view>
 #include <utility>
 
@@ -59,11 +60,38 @@ private:
   std::vector<ExplainedValue>* values_;
 };
 
+// Remarks stand beside those of the catalogue, and replace none but one that says the same.
+void tell_otherwise(const std::vector<ExplainedValue>& known, ExplainedValue& value) {
+  if (value.origin != word_of(Origin::grower)) {
+    return;
+  }
+  const bool remark = value.key == "cautions" || value.key == "notes";
+  const auto found = std::ranges::find_if(known, [&](const ExplainedValue& other) {
+    return other.key == value.key && (!remark || other.word == value.word);
+  });
+  if (found != known.end()) {
+    value.otherwise = OtherwiseValue{found->value,
+                                     found->low,
+                                     found->high,
+                                     found->word,
+                                     found->evidence,
+                                     found->source,
+                                     found->origin};
+  }
+}
+
 } // namespace
 
-std::vector<ExplainedValue> explain(const Rule& rule) {
+std::vector<ExplainedValue> explain(const Rule& rule, const std::optional<Rule>& otherwise) {
   std::vector<ExplainedValue> values;
   for_each_field(rule, Explainer{values});
+  if (otherwise) {
+    std::vector<ExplainedValue> known;
+    for_each_field(*otherwise, Explainer{known});
+    for (ExplainedValue& value : values) {
+      tell_otherwise(known, value);
+    }
+  }
   return values;
 }
 

@@ -2,6 +2,7 @@
 
 #include "species-rules/rule_fields.hpp"
 
+#include <algorithm>
 #include <any>
 #include <cstddef>
 #include <type_traits>
@@ -18,7 +19,14 @@ void lay_over(std::optional<Value>& field, const std::optional<Value>& given) {
 }
 
 void lay_over(std::vector<Remark>& remarks, const std::vector<Remark>& given) {
-  remarks.insert(remarks.end(), given.begin(), given.end());
+  for (const Remark& remark : given) {
+    const auto same = std::ranges::find(remarks, remark.value, &Remark::value);
+    if (same == remarks.end()) {
+      remarks.push_back(remark);
+    } else {
+      *same = remark;
+    }
+  }
 }
 
 } // namespace

@@ -5,7 +5,8 @@
 namespace nightsow::species_rules {
 
 /// The child's rule laid over its parent's: a field that the child gives replaces the parent's,
-/// remarks of the child follow those of the parent. Every value keeps its ground and origin.
+/// remarks of the child follow those of the parent, and one that says the same replaces it. Every
+/// value keeps its ground and origin.
 [[nodiscard]] Rule inherit(Rule parent, const Rule& child);
 
 /// Whether a rule gives any field or remark at all.

@@ -155,7 +155,7 @@ private:
       if (!evidence) {
         return std::nullopt;
       }
-      if (needs_source(*evidence)) {
+      if (needs_source(*evidence) && origin_ != Origin::grower) {
         object.fault(fmt::format("{}: no source", field.key),
                      fmt::format("a source beside evidence \"{}\"", word_of(*evidence)));
         return std::nullopt;
@@ -253,7 +253,17 @@ constexpr std::string_view genus_form = "one word that begins with a capital";
 constexpr std::string_view epithet_form = "one word of small letters";
 constexpr std::string_view species_form = "genus and epithet, such as \"Sarcocaulon crassicaule\"";
 
-std::optional<SpeciesEntry> read_species(const JsonPart& part, const Sources& sources) {
+/// What the parts of one file have in common.
+struct Reading {
+  const Sources& sources;
+  Written written = Written::for_catalogue;
+
+  [[nodiscard]] Origin origin(Origin level) const {
+    return written == Written::by_grower ? Origin::grower : level;
+  }
+};
+
+std::optional<SpeciesEntry> read_species(const JsonPart& part, const Reading& reading) {
   if (!part.is_object("an object with species, synonyms and rule")) {
     return std::nullopt;
   }
@@ -262,11 +272,11 @@ std::optional<SpeciesEntry> read_species(const JsonPart& part, const Sources& so
   entry.place = part.place();
   entry.epithet = read_name(part.required("species", epithet_form), epithet_form, is_epithet);
   entry.synonyms = read_synonyms(part, species_form, is_species_name);
-  entry.rule = read_own_rule(part, Origin::species, sources);
+  entry.rule = read_own_rule(part, reading.origin(Origin::species), reading.sources);
   return entry.epithet.empty() ? std::nullopt : std::optional{std::move(entry)};
 }
 
-std::optional<GenusEntry> read_genus(const JsonPart& part, const Sources& sources) {
+std::optional<GenusEntry> read_genus(const JsonPart& part, const Reading& reading) {
   if (!part.is_object("an object with genus, synonyms, rule and species")) {
     return std::nullopt;
   }
@@ -276,10 +286,10 @@ std::optional<GenusEntry> read_genus(const JsonPart& part, const Sources& source
   entry.genus = read_name(part.required("genus", genus_form), genus_form, is_genus);
   entry.accepted_genus = read_name(part.member("accepted_genus"), genus_form, is_genus);
   entry.synonyms = read_synonyms(part, genus_form, is_genus);
-  entry.rule = read_own_rule(part, Origin::genus, sources);
+  entry.rule = read_own_rule(part, reading.origin(Origin::genus), reading.sources);
   if (const auto list = part.member("species")) {
     for (const JsonPart& species : list->items()) {
-      if (auto read = read_species(species, sources)) {
+      if (auto read = read_species(species, reading)) {
         entry.species.push_back(*std::move(read));
       }
     }
@@ -289,8 +299,12 @@ std::optional<GenusEntry> read_genus(const JsonPart& part, const Sources& source
 
 } // namespace
 
-FamilyFile read_family_file(std::string_view text, std::string_view where, const Sources& sources) {
+FamilyFile read_family_file(std::string_view text,
+                            std::string_view where,
+                            const Sources& sources,
+                            Written written) {
   const LocatedJson json = LocatedJson::parse(text, where);
+  const Reading reading{sources, written};
   FamilyFile file;
   const JsonPart whole{json, file.faults};
   file.rule_place = whole.place();
@@ -300,13 +314,18 @@ FamilyFile read_family_file(std::string_view text, std::string_view where, const
   whole.allow_keys({"schema", "family", "rule", "genera"});
   whole.check_schema();
   file.family = read_name(whole.required("family", genus_form), genus_form, is_genus);
-  if (const auto rule = whole.required("rule", "an object with the family's defaults")) {
+  const bool partial = written == Written::by_grower;
+  const auto rule = partial ? whole.member("rule")
+                            : whole.required("rule", "an object with the family's defaults");
+  if (rule) {
     file.rule_place = rule->place();
-    file.rule = read_rule(*rule, Origin::family, sources);
+    file.rule = read_rule(*rule, reading.origin(Origin::family), sources);
   }
-  if (const auto list = whole.required("genera", "a list of genera")) {
+  const auto list =
+      partial && rule ? whole.member("genera") : whole.required("genera", "a list of genera");
+  if (list) {
     for (const JsonPart& genus : list->items()) {
-      if (auto read = read_genus(genus, sources)) {
+      if (auto read = read_genus(genus, reading)) {
         file.genera.push_back(*std::move(read));
       }
     }

@@ -42,12 +42,18 @@ struct FamilyFile {
   std::vector<Problem> faults; ///< all of them, each with line and column, in the order of reading
 };
 
+/// Who wrote a file: the catalogue, whose families give every default and whose strong evidence
+/// names its source, or a grower, who gives what is known better, and is the source.
+enum class Written { for_catalogue, by_grower };
+
 /// Reads the text of a family file. What is faulty is left out of the rules and listed in `faults`:
 /// an unknown key, a wrong type, a word that is not allowed, a number out of its bounds or out of
 /// its own range, a missing or unlisted source, a name that is no botanical name. Values get the
-/// origin of the level on which they stand. Throws InputError when the text is no JSON at all.
+/// origin of the level on which they stand, or the grower's. Throws InputError when the text is no
+/// JSON at all.
 [[nodiscard]] FamilyFile read_family_file(std::string_view text,
                                           std::string_view where,
-                                          const Sources& sources);
+                                          const Sources& sources,
+                                          Written written = Written::for_catalogue);
 
 } // namespace nightsow::species_rules

@@ -121,7 +121,9 @@ public:
                    const std::string& last_token,
                    const nlohmann::detail::exception& error) override {
     const std::string text = error.what();
-    const bool not_utf8 = text.find("UTF-8") != std::string::npos;
+    // No text in UTF-8 holds these bytes; UTF-16 begins with two of them.
+    const bool never_in_utf8 = last_token.find_first_of("\xFE\xFF") != std::string::npos;
+    const bool not_utf8 = never_in_utf8 || text.find("UTF-8") != std::string::npos;
     found_ = not_utf8 ? "bytes that are not UTF-8" : "no valid JSON near '" + last_token + "'";
     if (!not_utf8 && position > size_) {
       found_ = "the JSON text ends too early";

@@ -5,6 +5,7 @@
 #include "climate/readers/read_readings.hpp"
 #include "planner/garden/drawn_station.hpp"
 #include "planner/garden/garden_file.hpp"
+#include "planner/garden/own_rules.hpp"
 #include "planner/garden/packet_file.hpp"
 
 #include <fmt/format.h>
@@ -215,16 +216,10 @@ void note_normals_only(GardenFolder& loaded) {
        R"("readings": [ {"file": "readings/station.csv"} ])"});
 }
 
-void note_rules_folder(GardenFolder& loaded) {
-  if (is_there(loaded.folder / "rules")) {
-    loaded.problems.push_back({Severity::warning,
-                               "rules/",
-                               0,
-                               0,
-                               "rules of your own are not read yet",
-                               "",
-                               "the built-in rules are used"});
-  }
+void read_own_rules(GardenFolder& loaded) {
+  RulesInGarden rules = rules_in_garden(loaded.folder);
+  loaded.catalogue = std::move(rules.catalogue);
+  loaded.problems.insert(loaded.problems.end(), rules.problems.begin(), rules.problems.end());
 }
 
 } // namespace
@@ -239,9 +234,7 @@ GardenFolder load_garden(const fs::path& folder) {
   } else {
     read_weather(loaded);
   }
-  note_rules_folder(loaded);
-  loaded.catalogue =
-      std::make_shared<const species_rules::Catalogue>(species_rules::Catalogue::embedded());
+  read_own_rules(loaded);
   return loaded;
 }
 

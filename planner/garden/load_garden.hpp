@@ -74,7 +74,8 @@ struct LoadedGarden {
 /// Reads garden.json, packets.csv (may be absent: then no packets, and a note) and the readings.
 /// Loggers decide the air of their bench; forecasts are weighed in to what is expected. One of
 /// either that cannot be read is a warning. Of faulty rows the first five of
-/// a file are in `problems`, the rest is one note. Throws UsageError when the folder holds no
+/// a file are in `problems`, the rest is one note. The grower's own rules lie over the catalogue
+/// (own_rules.hpp). Throws UsageError when the folder holds no
 /// garden.json, InputError on bad content, when a file that garden.json names is not there, and
 /// when the garden has no night of its station (saying what is needed).
 [[nodiscard]] GardenFolder load_garden(const std::filesystem::path& folder);

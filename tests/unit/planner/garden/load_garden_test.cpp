@@ -213,12 +213,35 @@ TEST(LoadGarden, ReadingsOfDaysOnlyGiveNoNight) {
       fault_of(folder).starts_with("garden.json: the readings give not one night; expected "));
 }
 
-TEST(LoadGarden, RulesOfOnesOwnAreSaidNotToBeRead) {
+constexpr std::string_view own_rule =
+    R"({"schema": 1, "family": "Iridaceae", "genera": [ {"genus": "Moraea", "rule":
+        {"night_limit_c": {"value": 9, "low": 8, "high": 10, "evidence": "grower"}}} ]})";
+
+double moraea_limit_c(const GardenFolder& loaded) {
+  return loaded.catalogue->rule_for("Moraea").found->rule.gate.night_limit_c->value;
+}
+
+TEST(LoadGarden, RulesOfOnesOwnLieOverTheCatalogue) {
   const TemporaryFolder folder;
   write_garden(folder);
-  folder.write("rules/mine.json", "{}");
-  EXPECT_EQ(problems_of(folder).back(),
-            "rules/: rules of your own are not read yet; the built-in rules are used");
+  folder.write("rules/mine.json", own_rule);
+  const GardenFolder loaded = load_garden(folder.path());
+  EXPECT_DOUBLE_EQ(moraea_limit_c(loaded), 9.0);
+}
+
+TEST(LoadGarden, AFaultyRuleFileIsSaidAndLeftAsideTheOthersHold) {
+  const TemporaryFolder folder;
+  write_garden(folder);
+  folder.write("rules/a.json", "{}");
+  folder.write("rules/b.json", own_rule);
+  folder.write("rules/notes.txt", "no rules");
+  const GardenFolder loaded = load_garden(folder.path());
+  EXPECT_DOUBLE_EQ(moraea_limit_c(loaded), 9.0);
+  const std::vector<std::string> problems = problems_of(folder);
+  EXPECT_EQ(problems.back(),
+            "rules/a.json: the file is left aside; the other rules hold; `nightsow rules check "
+            "rules/a.json` lists all");
+  EXPECT_TRUE(problems.at(problems.size() - 2).starts_with("rules/a.json:1:1: "));
 }
 
 } // namespace

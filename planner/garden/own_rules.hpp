@@ -1,0 +1,29 @@
+#pragma once
+
+#include "climate/base/problem.hpp"
+#include "species-rules/catalogue.hpp"
+
+#include <filesystem>
+#include <memory>
+#include <string_view>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// The folder of a garden that holds the grower's own rules.
+inline constexpr std::string_view own_rules_folder = "rules";
+
+/// The rules that hold in a garden.
+struct RulesInGarden {
+  std::shared_ptr<const species_rules::Catalogue> catalogue;
+  /// A warning for each fault, the first five of a file, and one that says that the file was left
+  /// aside.
+  std::vector<Problem> problems;
+};
+
+/// The catalogue with what the folder's rules/ holds laid over it: every *.json file in the order
+/// of names, sources.json for their sources. No such folder: the catalogue alone. A file that
+/// cannot be used is left aside, see overrides.hpp. Throws StorageError when a file cannot be read.
+[[nodiscard]] RulesInGarden rules_in_garden(const std::filesystem::path& folder);
+
+} // namespace nightsow::planner

@@ -1,0 +1,173 @@
+#include "species-rules/overrides.hpp"
+
+#include "species-rules/check_rules.hpp"
+#include "species-rules/inherit.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <iterator>
+#include <map>
+#include <string>
+#include <utility>
+
+namespace nightsow::species_rules {
+
+namespace {
+
+using Problems = std::vector<Problem>;
+
+/// Which file gave a taxon.
+using GivenBy = std::map<std::string, std::string>;
+
+void append(Problems& list, Problems more) {
+  std::move(more.begin(), more.end(), std::back_inserter(list));
+}
+
+void lay_over(SpeciesEntry& species, const SpeciesEntry& own) {
+  species.rule = inherit(species.rule, own.rule);
+  species.place = own.place;
+  species.synonyms.insert(species.synonyms.end(), own.synonyms.begin(), own.synonyms.end());
+}
+
+void lay_over(GenusEntry& genus, const GenusEntry& own) {
+  genus.rule = inherit(genus.rule, own.rule);
+  genus.place = own.place;
+  genus.synonyms.insert(genus.synonyms.end(), own.synonyms.begin(), own.synonyms.end());
+  for (const SpeciesEntry& species : own.species) {
+    const auto known = std::ranges::find(genus.species, species.epithet, &SpeciesEntry::epithet);
+    if (known == genus.species.end()) {
+      genus.species.push_back(species);
+    } else {
+      lay_over(*known, species);
+    }
+  }
+}
+
+void lay_over(std::vector<FamilyFile>& families, const FamilyFile& own) {
+  const auto family = std::ranges::find(families, own.family, &FamilyFile::family);
+  if (family == families.end()) {
+    families.push_back(own);
+    return;
+  }
+  family->rule = inherit(family->rule, own.rule);
+  for (const GenusEntry& genus : own.genera) {
+    const auto known = std::ranges::find(family->genera, genus.genus, &GenusEntry::genus);
+    if (known == family->genera.end()) {
+      family->genera.push_back(genus);
+    } else {
+      lay_over(*known, genus);
+    }
+  }
+}
+
+void give(const std::string& taxon, const Place& place, GivenBy& given, Problems& faults) {
+  const auto [before, fresh] = given.try_emplace(taxon, place.where);
+  if (!fresh) {
+    faults.push_back(fault_at(place,
+                              fmt::format("{} is given twice", taxon),
+                              fmt::format("each taxon once; it stands in {}", before->second),
+                              "put both together"));
+  }
+}
+
+// What this file gives, beside what files before it gave.
+GivenBy given_with(const FamilyFile& own, GivenBy given, Problems& faults) {
+  if (gives_anything(own.rule)) {
+    give(own.family, own.rule_place, given, faults);
+  }
+  for (const GenusEntry& genus : own.genera) {
+    if (gives_anything(genus.rule)) {
+      give(genus.genus, genus.place, given, faults);
+    }
+    for (const SpeciesEntry& species : genus.species) {
+      give(genus.genus + ' ' + species.epithet, species.place, given, faults);
+    }
+  }
+  return given;
+}
+
+// A known genus stays in its family: else it would be a second one of that name.
+void check_families(std::span<const FamilyFile> families, const FamilyFile& own, Problems& faults) {
+  for (const GenusEntry& genus : own.genera) {
+    for (const FamilyFile& family : families) {
+      const bool here =
+          std::ranges::find(family.genera, genus.genus, &GenusEntry::genus) != family.genera.end();
+      if (here && family.family != own.family) {
+        faults.push_back(
+            fault_at(genus.place,
+                     fmt::format("{} stands in {}", genus.genus, own.family),
+                     fmt::format("its family, {}", family.family),
+                     fmt::format("make it a file with \"family\": \"{}\"", family.family)));
+      }
+    }
+  }
+}
+
+Sources joined_sources(const Sources& known, const std::optional<RuleText>& own, Overlaid& result) {
+  Sources sources = known;
+  if (!own) {
+    return sources;
+  }
+  try {
+    SourceFile file = read_source_file(own->text, own->name);
+    append(result.faults, std::move(file.faults));
+    sources.merge(file.sources);
+  } catch (const InputError& error) {
+    result.faults.push_back(error.problem());
+  }
+  return sources;
+}
+
+/// What was laid over so far.
+struct State {
+  std::vector<FamilyFile> families;
+  GivenBy given;
+};
+
+// The faults for which a file is left aside; without any, `state` holds it.
+Problems lay_over(const RuleText& file, const Sources& sources, State& state) {
+  FamilyFile own;
+  try {
+    own = read_family_file(file.text, file.name, sources, Written::by_grower);
+  } catch (const InputError& error) {
+    return {error.problem()};
+  }
+  Problems faults = own.faults;
+  GivenBy given = given_with(own, state.given, faults);
+  check_families(state.families, own, faults);
+  if (!faults.empty()) {
+    return faults;
+  }
+  std::vector<FamilyFile> families = state.families;
+  lay_over(families, own);
+  append(faults, check_rules(*std::ranges::find(families, own.family, &FamilyFile::family)));
+  append(faults, check_names(families));
+  if (faults.empty()) {
+    state = {std::move(families), std::move(given)};
+  }
+  return faults;
+}
+
+} // namespace
+
+Overlaid overlaid(std::shared_ptr<const Catalogue> catalogue,
+                  std::span<const RuleText> files,
+                  const std::optional<RuleText>& sources) {
+  Overlaid result;
+  const Sources all_sources = joined_sources(catalogue->sources(), sources, result);
+  State state{{catalogue->families().begin(), catalogue->families().end()}, {}};
+  for (const RuleText& file : files) {
+    Problems faults = lay_over(file, all_sources, state);
+    if (!faults.empty()) {
+      result.refused.push_back(file);
+      append(result.faults, std::move(faults));
+    }
+  }
+  Catalogue over = Catalogue::of(std::move(state.families), all_sources);
+  over.stand_over(std::move(catalogue));
+  result.catalogue = std::make_shared<const Catalogue>(std::move(over));
+  return result;
+}
+
+} // namespace nightsow::species_rules

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "species-rules/catalogue.hpp"
+
+#include <string>
+
+namespace nightsow::species_rules {
+
+/// The whole rule of a taxon as a file that a grower can edit and lay over the catalogue
+/// (overrides.hpp): all values on the level of the entry that decides, one a line. Read back, it
+/// gives the same rule, its values now the grower's.
+[[nodiscard]] std::string override_text(const RuleFor& rule);
+
+} // namespace nightsow::species_rules
