@@ -71,6 +71,10 @@ public:
   /// Names of all rules: genera, groups within genera, and species with rules of their own; sorted.
   [[nodiscard]] std::vector<std::string> rule_names() const;
 
+  /// The older names, as labels still carry them, of an accepted genus, a group within one, or a
+  /// species; sorted. A group is an older name of its genus. Empty for any other name.
+  [[nodiscard]] std::vector<std::string> older_names(std::string_view accepted) const;
+
   /// Null when the id is not listed.
   [[nodiscard]] const Source* source(std::string_view id) const;
 

@@ -5,6 +5,8 @@
 #include "planner/answers/climate_report.hpp"
 #include "planner/answers/nights.hpp"
 #include "planner/answers/plan.hpp"
+#include "planner/answers/rules_gaps.hpp"
+#include "planner/answers/rules_report.hpp"
 #include "planner/answers/whatif.hpp"
 #include "planner/garden/new_garden.hpp"
 
@@ -54,10 +56,19 @@ struct FetchCommand {
   std::optional<double> elevation_m;
 };
 
-struct RulesListCommand {};
+struct RulesListCommand {
+  RulesListRequest request; ///< its in_hand is still empty
+  bool in_hand = false;     ///< of the garden's packets only
+};
 
 struct RulesShowCommand {
   std::string taxon;
+  bool why = false;
+};
+
+struct RulesGapsCommand {
+  RulesGapsRequest request; ///< its in_hand is still empty
+  bool in_hand = false;     ///< of the garden's packets only
 };
 
 struct StartCommand {
@@ -80,6 +91,7 @@ using Command = std::variant<PlanCommand,
                              FetchCommand,
                              RulesListCommand,
                              RulesShowCommand,
+                             RulesGapsCommand,
                              StartCommand,
                              ShowText>;
 
