@@ -143,8 +143,7 @@ void add_rules_list(CLI::App& rules, TypedWords& typed) {
          "--evidence-below",
          typed.evidence_below,
          "WORD",
-         "more than three values that decide much stand on weaker ground than experiment, "
-         "institution, grower, common_practice, relatives");
+         "over three weighty values on weaker ground than, say, grower");
   flag(list, "--in-hand", typed.in_hand, "kinds of the garden's packets only");
   list.footer(command_footer("rules list --family Iridaceae --start cool\n"
                              "  nightsow --garden my-garden rules list --in-hand"));

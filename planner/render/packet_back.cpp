@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <set>
 #include <span>
 #include <string_view>
 #include <utility>
@@ -341,8 +342,10 @@ std::vector<PacketBackLine> packet_back(const RuleShowAnswer& answer, const Text
                                     {"keep", keep_text(answer, told)},
                                     {"seedlings", seedlings_text(told)},
                                     {"rest", rest_text(told)}};
+  // A species may repeat what its genus says.
+  std::set<std::string> minded;
   for (const auto& value : answer.values) {
-    if (value.key == "cautions") {
+    if (value.key == "cautions" && minded.insert(value.word).second) {
       lines.push_back({"mind", std::string{caution_sentence(value.word)}});
     }
   }

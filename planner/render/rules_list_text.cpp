@@ -39,16 +39,24 @@ std::string growth_cell(const std::string& growth) {
   return growth == "opportunist" ? "when mild" : plain_word("growth", growth);
 }
 
-TableRow list_row(const RuleListLine& rule, bool graded, const TextStyle& style) {
+/// Columns that not every list needs.
+struct Shown {
+  bool family = false; ///< there are several
+  bool weakness = false;
+};
+
+TableRow list_row(const RuleListLine& rule, const Shown& shown, const TextStyle& style) {
   TableRow row{{rule.rule,
-                rule.family,
                 growth_cell(rule.growth),
                 start_text(rule.start),
                 nights_cell(rule, style),
                 plain_word("seed_size", rule.seed_size),
                 rule.half_life_years ? counted_text(*rule.half_life_years, "year") : ""},
                ""};
-  if (graded) {
+  if (shown.family) {
+    row.cells.insert(row.cells.begin() + 1, rule.family);
+  }
+  if (shown.weakness) {
     row.cells.push_back(fmt::format("{} of {}", rule.weak.value_or(0), rule.deciding));
   }
   return row;
@@ -64,10 +72,10 @@ std::string foot(const RulesListAnswer& answer) {
                                  counted_text(answer.of, "rule"),
                                  answer.in_hand ? ", of the packets in hand" : "");
   if (!answer.rules.empty()) {
-    text +=
-        fmt::format(", in {}: {}",
-                    answer.families == 1 ? "1 family" : fmt::format("{} families", answer.families),
-                    fmt::join(counts, ", "));
+    text += fmt::format(", {}: {}",
+                        answer.families == 1 ? "all " + answer.rules.front().family
+                                             : fmt::format("in {} families", answer.families),
+                        fmt::join(counts, ", "));
   }
   text += '.';
   if (!answer.evidence_below.empty()) {
@@ -81,19 +89,17 @@ std::string foot(const RulesListAnswer& answer) {
 } // namespace
 
 std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& style) {
-  const bool graded = !answer.evidence_below.empty();
+  const Shown shown{answer.families > 1, !answer.evidence_below.empty()};
   std::vector<TableRow> rows;
   for (const auto& rule : answer.rules) {
-    rows.push_back(list_row(rule, graded, style));
+    rows.push_back(list_row(rule, shown, style));
   }
-  std::vector<Column> columns{{"Rule", Align::left, true},
-                              {"Family", Align::left, true},
-                              {"Grows"},
-                              {"Started by"},
-                              {"Nights"},
-                              {"Seed"},
-                              {"Half-life"}};
-  if (graded) {
+  std::vector<Column> columns{
+      {"Rule", Align::left, true}, {"Grows"}, {"Started by"}, {"Nights"}, {"Seed"}, {"Half-life"}};
+  if (shown.family) {
+    columns.insert(columns.begin() + 1, {"Family", Align::left, true});
+  }
+  if (shown.weakness) {
     columns.push_back({"Weaker"});
   }
   return rows.empty() ? foot(answer) : table_text(columns, rows, style, 0) + '\n' + foot(answer);

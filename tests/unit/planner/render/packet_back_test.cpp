@@ -135,6 +135,12 @@ TEST(PacketBack, EveryCautionIsSaid) {
   }
 }
 
+TEST(PacketBack, ACautionOfGenusAndSpeciesIsSaidOnce) {
+  RuleShowAnswer answer;
+  answer.values = {word("cautions", "spines"), word("cautions", "spines")};
+  EXPECT_EQ(packet_back(answer, {}).size(), 1U);
+}
+
 TEST(PacketBack, WhatIsNotKnownIsLeftOut) {
   EXPECT_TRUE(packet_back({}, {}).empty());
 }

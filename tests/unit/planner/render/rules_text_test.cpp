@@ -150,10 +150,13 @@ TEST(RulesText, TheListHasOneLineForEachRuleAndCountsThem) {
   list.families = 1;
   list.starts = {{"cool", 1}};
   EXPECT_EQ(rules_list_text(list, {}),
-            "Rule     Family         Grows      Started by   Nights    Seed   Half-life\n"
-            "Bulbine  Asphodelaceae  in winter  cool nights  to 12 °C  small  2 years\n"
+            "Rule     Grows      Started by   Nights    Seed   Half-life\n"
+            "Bulbine  in winter  cool nights  to 12 °C  small  2 years\n"
             "\n"
-            "1 of 5 rules, in 1 family: cool nights 1.\n");
+            "1 of 5 rules, all Asphodelaceae: cool nights 1.\n");
+  list.families = 2;
+  EXPECT_TRUE(holds(rules_list_text(list, {}), "Bulbine  Asphodelaceae  in winter"));
+  EXPECT_TRUE(holds(rules_list_text(list, {}), "1 of 5 rules, in 2 families: "));
   list.evidence_below = "grower";
   list.rules.front().weak = 4;
   list.rules.front().deciding = 6;
