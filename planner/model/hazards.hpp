@@ -1,0 +1,20 @@
+#pragma once
+
+#include <vector>
+
+namespace nightsow::planner {
+
+// Losses as hazards: -ln(1 - loss). They add up over days, and what several of them take together
+// is shared in proportion to each.
+
+/// Not above 30, which leaves nothing. Requires: loss in 0..1.
+[[nodiscard]] double hazard_of(double loss);
+
+/// A hazard's part of what all of them took together.
+[[nodiscard]] double part_of(double lost, double hazard, double all_hazards);
+
+/// The sum over the days first..last, both included, from a row of sums up to and with each day.
+/// Nothing where last < first.
+[[nodiscard]] double between(const std::vector<double>& sums, int first, int last);
+
+} // namespace nightsow::planner

@@ -1,0 +1,198 @@
+#include "planner/model/seed_course.hpp"
+
+#include "climate/sun.hpp"
+#include "species-rules/drying.hpp"
+#include "species-rules/growth.hpp"
+#include "species-rules/seedling_limits.hpp"
+#include "species-rules/wet_losses.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <numeric>
+
+namespace nightsow::planner {
+
+namespace {
+
+constexpr int hours_a_day = static_cast<int>(climate::SeedLevel::hours_a_day);
+constexpr float day_above_night_k = 9.0F;
+constexpr double glass_lets_through = 0.7;
+constexpr int rest_mean_days = 7;
+
+// What evaporation and growth ask of a day's sky.
+struct Sun {
+  double above_mj = 0.0; ///< at the top of the atmosphere
+  double bench_mj = 0.0; ///< at the pots
+  double range_k = 0.0;  ///< of the air outside; 0 where nothing tells it
+};
+
+std::size_t member_of(int course, int courses, int members) {
+  return static_cast<std::size_t>((2 * course + 1) * members / (2 * courses));
+}
+
+// The members of the seasons one after the other, up to the day before the next season.
+climate::DailySeries joined(std::span<const BenchSeason* const> seasons, int course, int courses) {
+  const Date first = seasons.front()->outlook.first;
+  const climate::Outlook& last = seasons.back()->outlook;
+  const int size = days_between(first, last.first) + last.days;
+  climate::DailySeries air{first, static_cast<std::size_t>(size)};
+  for (const BenchSeason* season : seasons) {
+    const climate::Outlook& outlook = season->outlook;
+    const auto member = static_cast<int>(member_of(course, courses, outlook.members));
+    const auto begin = static_cast<std::size_t>(days_between(first, outlook.first));
+    for (std::size_t t = 0; t < static_cast<std::size_t>(outlook.days); ++t) {
+      const float night_c = outlook.night_of(member)[t];
+      const float day_c = outlook.day_of(member)[t];
+      air.set_night(begin + t, night_c);
+      air.set_day(begin + t, std::isnan(day_c) ? night_c + day_above_night_k : day_c);
+    }
+  }
+  return air;
+}
+
+// The air outside, as far as it tells the sun.
+climate::DailySeries outside_of(const climate::DailySeries& air, const BenchClimate& climate) {
+  climate::DailySeries outside = air;
+  const climate::BenchOffset& offset = climate.bench.offset;
+  const bool kept = offset.source == climate::BenchSource::fixed_temperature;
+  for (std::size_t i = 0; i < outside.size(); ++i) {
+    const auto less = [&](float c, CelsiusDelta by) {
+      return kept ? climate::missing_c : c - static_cast<float>(by.kelvin());
+    };
+    outside.set_night(i, less(air.night_c()[i], offset.night));
+    outside.set_day(i, less(air.day_c()[i], offset.day));
+  }
+  return outside;
+}
+
+Sun sun_of(const climate::DailySeries& outside, std::size_t day, const climate::SeedPlace& place) {
+  const int day_of_year = nightsow::day_of_year(outside.date_of(day));
+  Sun sun;
+  sun.above_mj = climate::extraterrestrial_radiation_mj(place.latitude, day_of_year);
+  const double range_k =
+      static_cast<double>(outside.day_c()[day]) - static_cast<double>(outside.night_c()[day]);
+  const bool told = !std::isnan(range_k);
+  sun.range_k = told ? std::max(0.0, range_k) : 0.0;
+  const double clear_mj = climate::clear_sky_radiation_mj(sun.above_mj, place.elevation_m);
+  const double factor = place.coast ? climate::range_factor_coast : climate::range_factor_inland;
+  const double ground_mj =
+      told ? climate::radiation_from_range_mj(sun.range_k, sun.above_mj, clear_mj, factor)
+           : 0.5 * clear_mj;
+  sun.bench_mj =
+      ground_mj * place.sun * (1.0 - place.shade) * (place.glass ? glass_lets_through : 1.0);
+  return sun;
+}
+
+double mean_of(std::span<const float> values) {
+  return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+}
+
+double hottest_hours_c(std::span<const float> hours) {
+  std::vector<float> sorted(hours.begin(), hours.end());
+  const auto count = std::min<std::ptrdiff_t>(species_rules::hottest_hours, std::ssize(sorted));
+  std::partial_sort(sorted.begin(), sorted.begin() + count, sorted.end(), std::greater<>{});
+  return mean_of(std::span(sorted).first(static_cast<std::size_t>(count)));
+}
+
+double mean_growth(std::span<const float> hours, double (*rate)(double)) {
+  double sum = 0.0;
+  for (const float hour_c : hours) {
+    sum += rate(static_cast<double>(hour_c));
+  }
+  return sum / static_cast<double>(hours.size());
+}
+
+void add_seed_level(const climate::SeedLevel& level, SeedCourse& course) {
+  for (std::size_t day = 0; day < level.size(); ++day) {
+    const std::span<const float> hours = level.hours_of(day);
+    course.hour_c.insert(course.hour_c.end(), hours.begin(), hours.end());
+    course.mean_c.push_back(mean_of(hours));
+    course.swing_k.push_back(level.swing_k(day));
+    course.coldest_c.push_back(static_cast<double>(*std::min_element(hours.begin(), hours.end())));
+    double half_lives = 0.0;
+    for (const float hour_c : hours) {
+      half_lives += species_rules::heat_dose_of_hour(static_cast<double>(hour_c));
+    }
+    course.heat_half_lives.push_back(half_lives);
+    const auto so_far = static_cast<int>(course.hour_c.size());
+    const int counted = std::min(so_far, species_rules::hottest_of_hours);
+    course.hottest_c.push_back(
+        hottest_hours_c(std::span(course.hour_c).last(static_cast<std::size_t>(counted))));
+  }
+}
+
+void add_light(const climate::DailySeries& air,
+               const climate::DailySeries& outside,
+               const climate::SeedPlace& place,
+               SeedCourse& course) {
+  const double kept_off = 1.0 - place.sun * (1.0 - place.shade);
+  const double drying = species_rules::evaporation_factor({.shade = kept_off});
+  for (std::size_t day = 0; day < air.size(); ++day) {
+    const Sun sun = sun_of(outside, day, place);
+    const double mean_c =
+        0.5 * (static_cast<double>(air.night_c()[day]) + static_cast<double>(air.day_c()[day]));
+    course.evaporation_mm.push_back(
+        drying * climate::hargreaves_evaporation_mm(mean_c, sun.range_k, sun.above_mj));
+    const double light = species_rules::light_for_growth(sun.bench_mj);
+    const std::span<const float> hours = course.hours_of(static_cast<int>(day));
+    course.winter_growth.push_back(light * mean_growth(hours, species_rules::winter_growth_rate));
+    course.summer_growth.push_back(light * mean_growth(hours, species_rules::summer_growth_rate));
+  }
+}
+
+void add_rest(const climate::DailySeries& air, double latitude, SeedCourse& course) {
+  double sum = 0.0;
+  std::vector<double> means;
+  for (std::size_t day = 0; day < air.size(); ++day) {
+    means.push_back(
+        0.5 * (static_cast<double>(air.night_c()[day]) + static_cast<double>(air.day_c()[day])));
+    sum += means.back();
+    if (day >= rest_mean_days) {
+      sum -= means[day - rest_mean_days];
+    }
+    const double mean_c = sum / static_cast<double>(std::min<std::size_t>(day + 1, rest_mean_days));
+    course.seven_day_mean_c.push_back(mean_c);
+    course.rest_rate.push_back(species_rules::heat_rest_rate(
+        mean_c, climate::day_length_hours(latitude, air.date_of(day))));
+  }
+}
+
+SeedCourse seed_course(const climate::DailySeries& air,
+                       const BenchClimate& climate,
+                       const climate::SeedPlace& place) {
+  SeedCourse course;
+  course.first = air.first();
+  course.night_c.assign(air.night_c().begin(), air.night_c().end());
+  course.hour_c.reserve(air.size() * static_cast<std::size_t>(hours_a_day));
+  const climate::DailySeries outside = outside_of(air, climate);
+  add_seed_level(
+      climate::seed_level(outside, climate::to_bench(air, climate.bench.bench, {}), place), course);
+  add_light(air, outside, place, course);
+  add_rest(air, climate.latitude, course);
+  return course;
+}
+
+} // namespace
+
+std::span<const float> SeedCourse::hours_of(int day) const {
+  return std::span(hour_c).subspan(static_cast<std::size_t>(day) * hours_a_day, hours_a_day);
+}
+
+std::vector<SeedCourse> seed_courses(const BenchClimate& climate,
+                                     std::span<const BenchSeason* const> seasons,
+                                     const climate::SeedPlace& place,
+                                     int wanted) {
+  int courses = wanted;
+  for (const BenchSeason* season : seasons) {
+    courses = std::min(courses, season->outlook.members);
+  }
+  std::vector<SeedCourse> result;
+  result.reserve(static_cast<std::size_t>(std::max(0, courses)));
+  for (int course = 0; course < courses; ++course) {
+    result.push_back(seed_course(joined(seasons, course, courses), climate, place));
+  }
+  return result;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "climate/seed_level.hpp"
+#include "planner/model/bench_climate.hpp"
+
+#include <cstddef>
+#include <span>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// One possible course of days at one bench, as wet seed and seedlings meet it. All rows have one
+/// entry a day; `hour_c` has 24.
+struct SeedCourse {
+  Date first{};
+  std::vector<double> night_c; ///< air at the bench: nights are counted in it
+  std::vector<float> hour_c;   ///< at the seed
+  std::vector<double> mean_c;  ///< at the seed
+  std::vector<double> swing_k;
+  std::vector<double> coldest_c;
+  std::vector<double> hottest_c;       ///< mean of the six hottest of the last 48 hours
+  std::vector<double> heat_half_lives; ///< of wet seed, spent on the day
+  std::vector<double> evaporation_mm;  ///< from an uncovered pot, its shade counted
+  std::vector<double> winter_growth;   ///< good days, 0..1
+  std::vector<double> summer_growth;
+  std::vector<double> seven_day_mean_c; ///< air at the bench
+  std::vector<double> rest_rate;        ///< towards the first rest of winter growers
+
+  [[nodiscard]] int days() const { return static_cast<int>(night_c.size()); }
+
+  [[nodiscard]] std::span<const float> hours_of(int day) const;
+};
+
+/// `wanted` courses through consecutive seasons of a bench, taken evenly from their members (fewer
+/// when there are fewer). The station's range of a day, which tells the sun, is the bench's less
+/// what the bench adds; where the bench is kept at one temperature, days count as half clear.
+/// Maxima that nobody has are taken as 9 K above the night (common practice, no source).
+/// Requires: seasons that follow each other, each with members.
+[[nodiscard]] std::vector<SeedCourse> seed_courses(const BenchClimate& climate,
+                                                   std::span<const BenchSeason* const> seasons,
+                                                   const climate::SeedPlace& place,
+                                                   int wanted);
+
+} // namespace nightsow::planner

@@ -1,0 +1,81 @@
+#pragma once
+
+#include "climate/seasons.hpp"
+#include "planner/model/seed_course.hpp"
+#include "species-rules/seed_parameters.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// Where a season's turning points lie in a course, in days from its first. They may lie outside.
+struct SeasonDays {
+  int hottest = 0;
+  int limb_begins = 0;
+  int coldest = 0;
+  int ends = 0; ///< the day after the last
+};
+
+[[nodiscard]] SeasonDays season_days(const climate::Season& season, Date first);
+
+/// The day of a course on which seedlings go to their first rest.
+struct RestDay {
+  int day = 0;
+  bool reached = false; ///< false: the climate brings none, and `day` is the season's end
+};
+
+/// Winter growers: what warmth and long days add from the coldest night on reaches the rule's sum.
+/// Summer growers: the mean of seven days falls to cool_rest_c after the hottest night.
+[[nodiscard]] RestDay rest_day(const SeedCourse& course,
+                               const species_rules::SeedParameters& seed,
+                               const SeasonDays& season);
+
+/// The chances of a seedling from its emergence on; they sum to 1, but for one that is up on the
+/// day of the rest or later, which has none.
+struct Fate {
+  double lost_wet = 0.0;
+  double heat = 0.0;
+  double frost = 0.0;
+  double too_small = 0.0; ///< for the rest
+  double rest = 0.0;
+  double plants = 0.0;
+};
+
+/// The fates of one kind's seedlings in one course, by the day on which they came up. A cool
+/// starter that is up before the cooling limb meets the end of the hot season first, and rests then
+/// with the growth it has, should that be warm and long enough. Each fate is worked out when first
+/// asked for. The course must outlive this.
+class SeedlingFates {
+public:
+  /// `damping_off` is the hazard, on each day of the course, of a seedling that is just up;
+  /// `kept_through_rest` the share of large enough ones that live through it.
+  SeedlingFates(const SeedCourse& course,
+                const species_rules::SeedParameters& seed,
+                const SeasonDays& season,
+                const RestDay& rest,
+                std::vector<double> damping_off,
+                double kept_through_rest);
+
+  /// Requires: 0 <= emerged < course.days().
+  [[nodiscard]] const Fate& of(int emerged);
+
+private:
+  [[nodiscard]] int rest_of(int emerged) const;
+  [[nodiscard]] Fate fate_of(int emerged) const;
+  [[nodiscard]] Fate raised(int emerged, int rest, double& alive) const;
+
+  const SeedCourse* course_;
+  species_rules::SeedParameters seed_;
+  SeasonDays season_;
+  int rest_ = 0;
+  double kept_through_rest_ = 0.0;
+  std::vector<double> damping_off_;
+  std::vector<double> damping_sums_;
+  std::vector<double> growth_sums_;
+  std::vector<double> coldest_to_come_c_; ///< from the day to the rest
+  std::vector<double> hottest_to_come_c_;
+  std::vector<std::optional<Fate>> fates_;
+};
+
+} // namespace nightsow::planner

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "planner/model/establishment.hpp"
+
+namespace nightsow::planner {
+
+/// The same question as SeedSeason::watered_on, answered the slow way: seed by seed, night by
+/// night, hour by hour, each seed with limits and luck of its own. `up` of the answer is left
+/// empty.
+[[nodiscard]] Establishment simulated(const SeedCourse& course,
+                                      const species_rules::SeedParameters& seed,
+                                      const PotCare& care,
+                                      const SeasonDays& season,
+                                      int water,
+                                      const SeedShares& shares,
+                                      int seeds);
+
+} // namespace nightsow::planner

@@ -1,0 +1,194 @@
+#include "planner/model/establishment.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+namespace nightsow::planner {
+namespace {
+
+using species_rules::SeedParameters;
+using species_rules::Start;
+
+constexpr int days = 300;
+constexpr SeasonDays season{0, 30, 180, days};
+
+// Every day alike: nights at 10, the seed at 15 °C all day, light for growth, nothing dries.
+SeedCourse even_course(double night_c = 10.0) {
+  SeedCourse course;
+  course.first = Date{date::year{2020} / date::February / 1};
+  course.night_c.assign(days, night_c);
+  course.hour_c.assign(days * 24, 15.0F);
+  course.mean_c.assign(days, 15.0);
+  course.swing_k.assign(days, 30.0);
+  course.coldest_c.assign(days, 10.0);
+  course.hottest_c.assign(days, 20.0);
+  course.heat_half_lives.assign(days, 0.0);
+  course.evaporation_mm.assign(days, 0.0);
+  course.winter_growth.assign(days, 1.0);
+  course.summer_growth.assign(days, 1.0);
+  course.seven_day_mean_c.assign(days, 15.0);
+  course.rest_rate.assign(days, 0.25);
+  return course;
+}
+
+// Loses nothing, all alike: up after exactly ten of the even days.
+SeedParameters plain_seed() {
+  SeedParameters seed;
+  seed.release = species_rules::ReleaseLimit{12.0, 0.0, 0.0};
+  seed.thermal_time_c_d = 119.9;
+  seed.thermal_time_spread = 0.0;
+  seed.rot_factor = 0.0;
+  seed.dry_loss_share = 0.0;
+  seed.frost_limit_c = -5.0;
+  seed.older_frost_limit_c = -5.0;
+  seed.heat_limit_c = 60.0;
+  seed.growth_needed_days = 1.0;
+  seed.rest_sum = 15.0;
+  return seed;
+}
+
+PotCare care_without_loss() {
+  PotCare care;
+  care.kept_through_rest = 1.0;
+  return care;
+}
+
+Establishment watered(const SeedCourse& course,
+                      const SeedParameters& seed,
+                      int day,
+                      SeedShares shares = {}) {
+  return SeedSeason{course, seed, care_without_loss(), season}.watered_on(day, shares);
+}
+
+double sum_of(const Establishment& result) {
+  const Losses& losses = result.losses;
+  return losses.dead + losses.not_ripe + losses.nights_too_warm + losses.deferred +
+         losses.lost_wet + losses.dried + losses.heat + losses.frost + losses.too_late +
+         losses.rest + result.plants;
+}
+
+TEST(SeedSeason, WithoutLossesEverySeedIsAPlant) {
+  const Establishment result = watered(even_course(), plain_seed(), 50);
+  EXPECT_NEAR(result.plants, 1.0, 1e-6);
+  EXPECT_NEAR(result.seedlings, 1.0, 1e-6);
+}
+
+TEST(SeedSeason, RestsOnTheDayOnWhichItsSumIsReached) {
+  const SeedCourse course = even_course();
+  const SeedSeason seed{course, plain_seed(), care_without_loss(), season};
+  EXPECT_TRUE(seed.rests());
+  EXPECT_EQ(seed.rest_begins(), 180 + 59);
+}
+
+TEST(SeedSeason, WhereNoRestComesTheSeasonsEndIsTaken) {
+  SeedCourse course = even_course();
+  course.rest_rate.assign(days, 0.0);
+  const SeedSeason seed{course, plain_seed(), care_without_loss(), season};
+  EXPECT_FALSE(seed.rests());
+  EXPECT_EQ(seed.rest_begins(), days);
+}
+
+// Five of seven, from the third night on its share of them: two and a bit of three is three.
+TEST(SeedSeason, WithoutSpreadAllComeUpTenDaysAfterTheNightsThatRelease) {
+  const Establishment result = watered(even_course(), plain_seed(), 50);
+  EXPECT_NEAR(result.up.at(50 + 2 + 10), 1.0, 1e-6);
+}
+
+TEST(SeedSeason, WarmNightsReleaseNothingAndKeepTheSeed) {
+  const Establishment result = watered(even_course(12.1), plain_seed(), 50);
+  EXPECT_EQ(result.seedlings, 0.0);
+  EXPECT_NEAR(result.losses.nights_too_warm, 1.0, 1e-6);
+}
+
+TEST(SeedSeason, FourCoolNightsOfSevenAreNotEnoughFiveAre) {
+  for (const int cool : {4, 5}) {
+    SeedCourse course = even_course(20.0);
+    for (int night = 0; night < cool; ++night) {
+      course.night_c.at(static_cast<std::size_t>(100 + night)) = 9.0;
+    }
+    EXPECT_NEAR(watered(course, plain_seed(), 50).seedlings, cool == 5 ? 1.0 : 0.0, 1e-6) << cool;
+  }
+}
+
+TEST(SeedSeason, HotStartersWaitForWarmNights) {
+  SeedParameters seed = plain_seed();
+  seed.start = Start::hot;
+  seed.release->limit_c = 18.0;
+  EXPECT_NEAR(watered(even_course(20.0), seed, 50).seedlings, 1.0, 1e-6);
+  EXPECT_EQ(watered(even_course(17.0), seed, 50).seedlings, 0.0);
+}
+
+TEST(SeedSeason, SeedWithoutALimitStartsWithTheWater) {
+  SeedParameters seed = plain_seed();
+  seed.release.reset();
+  EXPECT_NEAR(watered(even_course(25.0), seed, 50).up.at(60), 1.0, 1e-6);
+}
+
+TEST(SeedSeason, WateredOnceRestHasBegunAllWaits) {
+  const Establishment result = watered(even_course(), plain_seed(), 260);
+  EXPECT_EQ(result.losses.nights_too_warm, 1.0);
+}
+
+TEST(SeedSeason, WhatIsNotUpBeforeTheRestIsTooLate) {
+  EXPECT_NEAR(watered(even_course(), plain_seed(), 232).losses.too_late, 1.0, 1e-6);
+}
+
+TEST(SeedSeason, DeadUnripeAndDeferredSeedIsTakenOffInThatOrder) {
+  SeedParameters seed = plain_seed();
+  seed.deferral_share = 0.5;
+  const Losses losses = watered(even_course(), seed, 50, {0.8, 0.5}).losses;
+  EXPECT_NEAR(losses.dead, 0.2, 1e-12);
+  EXPECT_NEAR(losses.not_ripe, 0.4, 1e-12);
+  EXPECT_NEAR(losses.deferred, 0.2, 1e-12);
+}
+
+TEST(SeedSeason, UpBeforeTheLimbItRestsWithTheGrowthItHas) {
+  SeedParameters seed = plain_seed();
+  seed.rest_sum = 4.0; // sixteen days at the even rate
+  seed.growth_needed_days = 40.0;
+  const Establishment early = watered(even_course(), seed, 0);
+  EXPECT_GT(early.losses.too_late, 0.9);
+  EXPECT_LT(watered(even_course(), seed, 40).losses.too_late, 0.05);
+}
+
+TEST(SeedSeason, OneFrostTakesTheShareOfSeedlingsThatDoNotStandIt) {
+  SeedCourse course = even_course();
+  course.coldest_c.at(100) = -5.0;
+  EXPECT_NEAR(watered(course, plain_seed(), 50).losses.frost, 0.5, 1e-6);
+}
+
+TEST(SeedSeason, EachHazardHasItsOwnLoss) {
+  SeedParameters seed = plain_seed();
+  seed.wet_loss_per_day = 0.01;
+  EXPECT_GT(watered(even_course(), seed, 50).losses.lost_wet, 0.01);
+  SeedCourse hot = even_course();
+  hot.heat_half_lives.at(55) = 1.0;
+  EXPECT_NEAR(watered(hot, plain_seed(), 50).losses.heat, 0.5, 1e-6);
+  seed = plain_seed();
+  seed.dry_loss_share = 1.0;
+  SeedCourse dry = even_course();
+  dry.evaporation_mm.assign(days, 30.0);
+  EXPECT_GT(watered(dry, seed, 50).losses.dried, 0.9);
+}
+
+TEST(SeedSeason, PlantsAndLossesSumToTheSeedsSownWhateverComes) {
+  SeedParameters seed = plain_seed();
+  seed.release->spread_k = 2.5;
+  seed.thermal_time_spread = 0.5;
+  seed.rot_factor = 3.0;
+  seed.wet_loss_per_day = 0.002;
+  seed.dry_loss_share = 0.7;
+  seed.growth_needed_days = 100.0;
+  seed.deferral_share = 0.2;
+  SeedCourse course = even_course(11.0);
+  course.evaporation_mm.assign(days, 2.5);
+  course.coldest_c.at(120) = -4.0;
+  course.heat_half_lives.at(60) = 0.2;
+  for (int day = 0; day < days; day += 13) {
+    EXPECT_NEAR(sum_of(watered(course, seed, day, {0.8, 0.7})), 1.0, 1e-9) << day;
+  }
+}
+
+} // namespace
+} // namespace nightsow::planner
