@@ -237,8 +237,7 @@ std::vector<std::string> Catalogue::older_names(std::string_view accepted) const
     }
   }
   std::ranges::sort(names);
-  const auto repeated = std::ranges::unique(names);
-  names.erase(repeated.begin(), repeated.end());
+  names.erase(std::unique(names.begin(), names.end()), names.end());
   return names;
 }
 

@@ -115,7 +115,8 @@ void count_lines(RulesListAnswer& answer) {
     families.insert(line.family);
   }
   answer.families = static_cast<int>(families.size());
-  for (const auto& [start, word] : species_rules::Words<species_rules::Start>::table) {
+  for (const auto& entry : species_rules::Words<species_rules::Start>::table) {
+    const std::string_view word = entry.second;
     const auto rules =
         std::ranges::count_if(answer.rules, [&](const auto& line) { return line.start == word; });
     if (rules > 0) {

@@ -19,6 +19,7 @@ std::optional<E> maybe_one_of(std::string_view option, const TypedWords::MaybeTe
     return std::nullopt;
   }
   std::vector<std::string> allowed;
+  allowed.reserve(species_rules::Words<E>::table.size());
   for (const auto& [value, word] : species_rules::Words<E>::table) {
     allowed.emplace_back(word);
   }
