@@ -1,3 +1,4 @@
+#include "planner/answers/expectation.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/gate_reasons.hpp"
 #include "planner/answers/line_timing.hpp"
@@ -33,17 +34,6 @@ HotNeeds needs_of(const species_rules::Rule& rule) {
   needs.uses_mat = rule.sowing.mat && (rule.sowing.mat->value == Mat::needed ||
                                        rule.sowing.mat->value == Mat::helpful);
   return needs;
-}
-
-// The mat on the packet's bench, else the garden's first.
-std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {
-  const auto here = std::find_if(garden.mats.begin(), garden.mats.end(), [&](const HeatMat& mat) {
-    return mat.bench == bench;
-  });
-  if (here != garden.mats.end()) {
-    return *here;
-  }
-  return garden.mats.empty() ? std::nullopt : std::optional{garden.mats.front()};
 }
 
 Reason warmth_reason(const HotWindow& window, const HotNeeds& needs) {

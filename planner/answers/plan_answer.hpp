@@ -78,6 +78,32 @@ struct How {
   std::optional<int> last_look_days;
 };
 
+/// Where the seeds sown end that do not become plants; with the plants they sum to the seeds sown.
+struct LostSeeds {
+  double dead = 0.0;
+  double not_ripe = 0.0;
+  double nights_too_warm = 0.0;
+  double deferred = 0.0;
+  double lost_wet = 0.0;
+  double dried = 0.0;
+  double heat = 0.0;
+  double frost = 0.0;
+  double too_late = 0.0;
+  double rest = 0.0;
+};
+
+/// What to expect of the seeds sown, with first water on one day.
+struct Expected {
+  Date first_water{};
+  NumberSpread seedlings; ///< up before the first rest
+  std::optional<Date> first;
+  std::optional<Date> half;
+  NumberSpread plants; ///< alive after the first rest
+  LostSeeds losses;
+  std::optional<double>
+      week_costs; ///< share of the plants lost by a week's delay; empty: no plants
+};
+
 struct Sowing {
   std::string packet;
   std::string taxon; ///< as written
@@ -92,6 +118,7 @@ struct Sowing {
   std::optional<Date> sow_on;
   FirstWater first_water;
   SeedAnswer seed;
+  std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
   How how;
   std::vector<Reason> reasons; ///< the first of them is the `because` of the line
   std::vector<Reason> risks;

@@ -1,5 +1,6 @@
 #include "planner/answers/plan_line.hpp"
 
+#include "planner/answers/expectation.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/line_timing.hpp"
 #include "planner/answers/make_heads.hpp"
@@ -23,8 +24,6 @@ constexpr double keeps_half_life_years = 5.0;
 // From this share on deferral is worth a warning: keep the pot for another cooling limb.
 constexpr double deferral_worth_saying = 0.15;
 constexpr int most_seasons_ahead = 4;
-// The rule's share of fresh seed that comes up, where a rule made by hand gives none.
-constexpr double usual_germination_share = 0.5;
 
 template <class E>
 std::optional<std::string> word(const std::optional<species_rules::Choice<E>>& choice) {
@@ -67,18 +66,6 @@ SeedAnswer seed_answer(const SeedState& seed) {
   return answer;
 }
 
-Reason fading_reason(const Packet& packet,
-                     const species_rules::Rule& rule,
-                     const SeedState& seed,
-                     std::vector<NamedValue> values) {
-  if (const std::optional<double> seeds = packet.seeds.middle()) {
-    const double share = value_or(rule.seed.germination_share, usual_germination_share);
-    const double come = *seeds * share * seed.alive / fresh_share_alive;
-    values.push_back({"expect", static_cast<int>(std::lround(come))});
-  }
-  return {ReasonCode::seed_fading, std::move(values)};
-}
-
 void add_seed_reasons(const Packet& packet,
                       const species_rules::Rule& rule,
                       const SeedState& seed,
@@ -92,7 +79,7 @@ void add_seed_reasons(const Packet& packet,
   const NamedValue alive{"alive", Share{rounded_share(seed.alive)}};
   const NamedValue age{"age_years", rounded_tenth(*seed.age_years)};
   if (seed.fading() && this_season) {
-    reasons.insert(reasons.begin(), fading_reason(packet, rule, seed, {alive, age}));
+    reasons.insert(reasons.begin(), {ReasonCode::seed_fading, {alive, age}});
   } else if (seed.fading()) {
     reasons.push_back({ReasonCode::seed_fades_first, {alive, age}});
   } else {
@@ -173,6 +160,19 @@ std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
   const bool could_today =
       timing.verdict == Verdict::water_now && !is_away(input.garden.garden, today);
   return could_today ? std::optional{today} : std::nullopt;
+}
+
+// On the day on which it is watered: today, or when that is expected, as far as this season goes.
+std::optional<Expected> expected_of(const LineInput& input,
+                                    BenchSeasons& seasons,
+                                    const std::optional<climate::Season>& season,
+                                    const LineTiming& timing) {
+  const std::optional<Date> water = timing.verdict == Verdict::water_now
+                                        ? std::optional{input.garden.today}
+                                        : timing.water.expected.p50;
+  const bool within =
+      season && water && *water >= season->planning_begins && *water < season->next_hottest;
+  return within ? expectation(input, seasons, *season, *water) : std::nullopt;
 }
 
 Sowing sowing_of(const LineInput& input, LineTiming timing) {
@@ -288,7 +288,9 @@ PlanLine plan_line(const LoadedGarden& garden,
     line.place = not_now_of(input, std::move(timing), std::nullopt);
     reasons = &std::get<NotNow>(line.place).reasons;
   } else {
+    const std::optional<Expected> expected = expected_of(input, seasons, season, timing);
     line.place = sowing_of(input, std::move(timing));
+    std::get<Sowing>(line.place).expected = expected;
     reasons = &std::get<Sowing>(line.place).reasons;
   }
   const bool this_season = std::holds_alternative<Sowing>(line.place);

@@ -57,7 +57,7 @@ enum class ReasonCode {
   no_rest_by_heat,    ///< no value
   season_too_short,   ///< days, rest
   // Seed.
-  seed_fading,      ///< alive, age_years, expect
+  seed_fading,      ///< alive, age_years
   seed_fades_first, ///< alive, age_years: it waits for another season all the same
   seed_keeps,       ///< alive, age_years
   seed_alive,       ///< alive, age_years

@@ -33,7 +33,8 @@ std::map<std::string, Placed> places_in(const PlanAnswer& plan) {
                     line.gate ? std::optional{line.gate->binds} : std::nullopt,
                     line.first_water.not_before,
                     line.first_water.expected,
-                    line.first_water.no_later_than};
+                    line.first_water.no_later_than,
+                    line.expected ? std::optional{line.expected->plants.mean} : std::nullopt};
     places[line.packet] = {line.taxon, side};
   }
   for (const NotNow& line : plan.not_now) {
@@ -56,6 +57,19 @@ std::optional<int> moved_days(const WhatIfSide& before,
          days_between(today_before, *before.expected.p50);
 }
 
+std::optional<double> plants_change(const WhatIfSide& before, const WhatIfSide& after) {
+  return before.plants && after.plants
+             ? std::optional{rounded_tenth(*after.plants - *before.plants)}
+             : std::nullopt;
+}
+
+bool other_plants(const WhatIfLine& line) {
+  constexpr double worth_saying = 1.0;
+  constexpr double worth_saying_share = 0.05;
+  const double change = std::abs(line.plants_change.value_or(0.0));
+  return change >= worth_saying && change >= worth_saying_share * *line.before.plants;
+}
+
 // 183 days are not quite half an orbit, so a mirrored date may move by one.
 int tolerated_days(const WhatIfRequest& request) {
   return std::any_of(request.changes.begin(),
@@ -73,7 +87,8 @@ bool differs(const WhatIfLine& line, int tolerated) {
   return before.p50.has_value() != after.p50.has_value() ||
          std::abs(before.never - after.never) >= never_difference ||
          line.before.list != line.after.list || line.before.verdict != line.after.verdict ||
-         line.before.binds != line.after.binds || std::abs(line.moved_days.value_or(0)) > tolerated;
+         line.before.binds != line.after.binds ||
+         std::abs(line.moved_days.value_or(0)) > tolerated || other_plants(line);
 }
 
 // Packets that change side first, then by how far they move, then by id.
@@ -113,7 +128,8 @@ WhatIfAnswer whatif(const LoadedGarden& garden, const WhatIfRequest& request) {
                             placed.side,
                             side_after,
                             moved_days(placed.side, before.today, side_after, after.today),
-                            false});
+                            false,
+                            plants_change(placed.side, side_after)});
   }
   for (WhatIfLine& line : answer.lines) {
     line.differs = differs(line, tolerated_days(request));

@@ -25,6 +25,7 @@ struct WhatIfSide {
   std::optional<Date> not_before;
   Spread expected;
   std::optional<Date> no_later_than;
+  std::optional<double> plants{}; ///< alive after the first rest, mean; empty: not reckoned
 };
 
 struct WhatIfLine {
@@ -36,8 +37,10 @@ struct WhatIfLine {
   /// positive is later. Empty when one side has no date.
   std::optional<int> moved_days;
   /// Something a grower would act on: another list or verdict, nights that come to decide or no
-  /// longer do, or a date that moves (under a mirror by more than a day, which the orbit makes).
+  /// longer do, a date that moves (under a mirror by more than a day, which the orbit makes), or a
+  /// plant more or less, if that is more than one in twenty.
   bool differs = false;
+  std::optional<double> plants_change{}; ///< after less before; empty: not reckoned in both
 };
 
 struct WhatIfAnswer {

@@ -1,5 +1,7 @@
 #include "planner/model/bench_seasons.hpp"
 
+#include "planner/model/seed_place.hpp"
+
 namespace nightsow::planner {
 
 BenchSeasons::BenchSeasons(const LoadedGarden& garden)
@@ -36,6 +38,29 @@ const GateOutlook& BenchSeasons::gate(const std::string& bench,
              ? known->second
              : gates_.emplace(key, gate_outlook(climate(bench), this->season(bench, season), limit))
                    .first->second;
+}
+
+const std::vector<SeedCourse>& BenchSeasons::courses(const CoursesWanted& wanted) {
+  const std::tuple key{wanted.bench,
+                       wanted.season.name,
+                       wanted.season_before,
+                       wanted.mat ? wanted.mat->name : std::string{}};
+  const auto known = courses_.find(key);
+  if (known != courses_.end()) {
+    return known->second;
+  }
+  std::vector<const BenchSeason*> in_turn{&season(wanted.bench, wanted.season)};
+  if (wanted.season_before) {
+    const climate::Season before =
+        climate::season_of(*station_.turning.phases, wanted.season.hottest - Days{1});
+    in_turn.insert(in_turn.begin(), &season(wanted.bench, before));
+  }
+  climate::SeedPlace place = seed_place(garden_.garden, bench_named(garden_.garden, wanted.bench));
+  if (wanted.mat) {
+    place.mat = climate::SeedMat{wanted.mat->rise, wanted.mat->thermostat, true};
+  }
+  return courses_.emplace(key, seed_courses(climate(wanted.bench), in_turn, place, courses_wanted))
+      .first->second;
 }
 
 } // namespace nightsow::planner

@@ -36,15 +36,15 @@ std::array<double, emergence_classes> class_scores() {
   return scores;
 }
 
-// The hazard of released seed on each day.
-std::vector<double> damping_of(const SeedCourse& course,
+// The hazard of released seed, or of seedlings that are just up, on each day.
+std::vector<double> damping_of(const std::vector<double>& mean_c,
                                const species_rules::SeedParameters& seed,
                                const PotCare& care) {
   const double at_best = seed.rot_factor * species_rules::damping_off_at_best(care.mix);
   std::vector<double> hazards;
-  hazards.reserve(course.mean_c.size());
-  for (const double mean_c : course.mean_c) {
-    hazards.push_back(hazard_of(species_rules::damping_off(mean_c, at_best)));
+  hazards.reserve(mean_c.size());
+  for (const double day_c : mean_c) {
+    hazards.push_back(hazard_of(species_rules::damping_off(day_c, at_best)));
   }
   return hazards;
 }
@@ -82,8 +82,12 @@ SeedSeason::SeedSeason(const SeedCourse& course,
                        const PotCare& care,
                        const SeasonDays& season)
     : course_(&course), seed_(seed), care_(care), rest_(rest_day(course, seed, season)),
-      damping_of_day_(damping_of(course, seed, care)),
-      fates_(course, seed, season, rest_, damping_of_day_, care.kept_through_rest) {
+      fates_(course,
+             seed,
+             season,
+             rest_,
+             damping_of(course.seedling_mean_c, seed, care),
+             care.kept_through_rest) {
   sum_hazards();
   sum_progress();
   find_windows();
@@ -91,13 +95,14 @@ SeedSeason::SeedSeason(const SeedCourse& course,
 }
 
 void SeedSeason::sum_hazards() {
+  const std::vector<double> damping_of_day = damping_of(course_->mean_c, seed_, care_);
   double waiting = 0.0;
   double damping = 0.0;
   double heat = 0.0;
   for (int day = 0; day < course_->days(); ++day) {
     const double mean_c = course_->mean_c[at(day)];
     waiting += hazard_of(species_rules::waiting_loss(mean_c, seed_.wet_loss_per_day));
-    damping += damping_of_day_[at(day)];
+    damping += damping_of_day[at(day)];
     heat += std::numbers::ln2 * course_->heat_half_lives[at(day)];
     waiting_.push_back(waiting);
     damping_.push_back(damping);

@@ -110,7 +110,6 @@ private:
   species_rules::SeedParameters seed_;
   PotCare care_;
   RestDay rest_;
-  std::vector<double> damping_of_day_; ///< the hazard of the day alone
   SeedlingFates fates_;
   // Sums up to and with each day; hazards are -ln(1 - loss).
   std::vector<double> waiting_;

@@ -103,27 +103,35 @@ double mean_growth(std::span<const float> hours, double (*rate)(double)) {
   return sum / static_cast<double>(hours.size());
 }
 
-void add_seed_level(const climate::SeedLevel& level, SeedCourse& course) {
+void add_seed(const climate::SeedLevel& level, SeedCourse& course) {
   for (std::size_t day = 0; day < level.size(); ++day) {
     const std::span<const float> hours = level.hours_of(day);
     course.hour_c.insert(course.hour_c.end(), hours.begin(), hours.end());
     course.mean_c.push_back(mean_of(hours));
     course.swing_k.push_back(level.swing_k(day));
-    course.coldest_c.push_back(static_cast<double>(*std::min_element(hours.begin(), hours.end())));
     double half_lives = 0.0;
     for (const float hour_c : hours) {
       half_lives += species_rules::heat_dose_of_hour(static_cast<double>(hour_c));
     }
     course.heat_half_lives.push_back(half_lives);
-    const auto so_far = static_cast<int>(course.hour_c.size());
-    const int counted = std::min(so_far, species_rules::hottest_of_hours);
-    course.hottest_c.push_back(
-        hottest_hours_c(std::span(course.hour_c).last(static_cast<std::size_t>(counted))));
+  }
+}
+
+void add_seedlings(const climate::SeedLevel& level, SeedCourse& course) {
+  std::vector<float> last_hours;
+  for (std::size_t day = 0; day < level.size(); ++day) {
+    const std::span<const float> hours = level.hours_of(day);
+    course.seedling_mean_c.push_back(mean_of(hours));
+    course.coldest_c.push_back(static_cast<double>(*std::min_element(hours.begin(), hours.end())));
+    last_hours.insert(last_hours.end(), hours.begin(), hours.end());
+    const auto counted = std::min<std::size_t>(last_hours.size(), species_rules::hottest_of_hours);
+    course.hottest_c.push_back(hottest_hours_c(std::span(last_hours).last(counted)));
   }
 }
 
 void add_light(const climate::DailySeries& air,
                const climate::DailySeries& outside,
+               const climate::SeedLevel& seedlings,
                const climate::SeedPlace& place,
                SeedCourse& course) {
   const double kept_off = 1.0 - place.sun * (1.0 - place.shade);
@@ -135,7 +143,7 @@ void add_light(const climate::DailySeries& air,
     course.evaporation_mm.push_back(
         drying * climate::hargreaves_evaporation_mm(mean_c, sun.range_k, sun.above_mj));
     const double light = species_rules::light_for_growth(sun.bench_mj);
-    const std::span<const float> hours = course.hours_of(static_cast<int>(day));
+    const std::span<const float> hours = seedlings.hours_of(day);
     course.winter_growth.push_back(light * mean_growth(hours, species_rules::winter_growth_rate));
     course.summer_growth.push_back(light * mean_growth(hours, species_rules::summer_growth_rate));
   }
@@ -163,12 +171,21 @@ SeedCourse seed_course(const climate::DailySeries& air,
                        const climate::SeedPlace& place) {
   SeedCourse course;
   course.first = air.first();
-  course.night_c.assign(air.night_c().begin(), air.night_c().end());
+  for (const float night_c : air.night_c()) {
+    const auto c = static_cast<double>(night_c);
+    course.night_c.push_back(place.mat && place.mat->at_night
+                                 ? climate::on_mat_c(c, place.mat->rise, place.mat->thermostat)
+                                 : c);
+  }
   course.hour_c.reserve(air.size() * static_cast<std::size_t>(hours_a_day));
   const climate::DailySeries outside = outside_of(air, climate);
-  add_seed_level(
-      climate::seed_level(outside, climate::to_bench(air, climate.bench.bench, {}), place), course);
-  add_light(air, outside, place, course);
+  const climate::BenchAir bench = climate::to_bench(air, climate.bench.bench, {});
+  climate::SeedPlace off_mat = place;
+  off_mat.mat.reset();
+  const climate::SeedLevel seedlings = climate::seed_level(outside, bench, off_mat);
+  add_seed(place.mat ? climate::seed_level(outside, bench, place) : seedlings, course);
+  add_seedlings(seedlings, course);
+  add_light(air, outside, seedlings, off_mat, course);
   add_rest(air, climate.latitude, course);
   return course;
 }

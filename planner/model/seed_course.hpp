@@ -10,18 +10,20 @@
 namespace nightsow::planner {
 
 /// One possible course of days at one bench, as wet seed and seedlings meet it. All rows have one
-/// entry a day; `hour_c` has 24.
+/// entry a day; `hour_c` has 24. A mat warms seed; seedlings are taken off it.
 struct SeedCourse {
   Date first{};
-  std::vector<double> night_c; ///< air at the bench: nights are counted in it
+  std::vector<double> night_c; ///< air at the bench, on a mat where there is one at night: nights
+                               ///< are counted in it
   std::vector<float> hour_c;   ///< at the seed
   std::vector<double> mean_c;  ///< at the seed
   std::vector<double> swing_k;
-  std::vector<double> coldest_c;
-  std::vector<double> hottest_c;       ///< mean of the six hottest of the last 48 hours
   std::vector<double> heat_half_lives; ///< of wet seed, spent on the day
-  std::vector<double> evaporation_mm;  ///< from an uncovered pot, its shade counted
-  std::vector<double> winter_growth;   ///< good days, 0..1
+  std::vector<double> seedling_mean_c;
+  std::vector<double> coldest_c; ///< at the seedlings
+  std::vector<double> hottest_c; ///< at the seedlings: mean of the six hottest of the last 48 hours
+  std::vector<double> evaporation_mm; ///< from an uncovered pot, its shade counted
+  std::vector<double> winter_growth;  ///< good days, 0..1
   std::vector<double> summer_growth;
   std::vector<double> seven_day_mean_c; ///< air at the bench
   std::vector<double> rest_rate;        ///< towards the first rest of winter growers

@@ -59,13 +59,42 @@ Json when_json(const std::optional<WaterWhen>& when) {
   return json;
 }
 
-Json first_water_json(const FirstWater& water) {
+Json first_water_json(const FirstWater& water, const std::optional<Expected>& expected) {
   Json json;
   json["when"] = when_json(water.when);
   json["not_before"] = json_date(water.not_before);
   json["expected"] = json_spread(water.expected);
   json["no_later_than"] = json_date(water.no_later_than);
-  json["week_costs"] = nullptr; // needs expected plants
+  json["week_costs"] = json_number(expected ? expected->week_costs : std::nullopt);
+  return json;
+}
+
+Json seedlings_json(const std::optional<Expected>& expected) {
+  if (!expected) {
+    return {};
+  }
+  Json json = json_number_spread(expected->seedlings);
+  json["first"] = json_date(expected->first);
+  json["half"] = json_date(expected->half);
+  return json;
+}
+
+Json losses_json(const std::optional<Expected>& expected) {
+  if (!expected) {
+    return {};
+  }
+  const LostSeeds& lost = expected->losses;
+  Json json;
+  json["dead"] = json_number(lost.dead);
+  json["not_ripe"] = json_number(lost.not_ripe);
+  json["nights_too_warm"] = json_number(lost.nights_too_warm);
+  json["deferred"] = json_number(lost.deferred);
+  json["lost_wet"] = json_number(lost.lost_wet);
+  json["dried"] = json_number(lost.dried);
+  json["heat"] = json_number(lost.heat);
+  json["frost"] = json_number(lost.frost);
+  json["too_late"] = json_number(lost.too_late);
+  json["rest"] = json_number(lost.rest);
   return json;
 }
 
@@ -111,11 +140,12 @@ Json sowing_json(const Sowing& sowing) {
   json["routes"] = Json::array();
   json["keep"] = keep_json(sowing.keep);
   json["sow_on"] = json_date(sowing.sow_on);
-  json["first_water"] = first_water_json(sowing.first_water);
+  json["first_water"] = first_water_json(sowing.first_water, sowing.expected);
   json["seed"] = seed_json(sowing.seed);
-  json["seedlings"] = nullptr; // these three need the model of establishment
-  json["plants"] = nullptr;
-  json["losses"] = nullptr;
+  json["seedlings"] = seedlings_json(sowing.expected);
+  json["plants"] =
+      json_number_spread(sowing.expected ? std::optional{sowing.expected->plants} : std::nullopt);
+  json["losses"] = losses_json(sowing.expected);
   json["how"] = how_json(sowing.how);
   json["reasons"] = json_reasons(sowing.reasons);
   json["risks"] = json_reasons(sowing.risks);

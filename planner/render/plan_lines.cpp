@@ -9,8 +9,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace nightsow::planner {
 
@@ -32,6 +34,61 @@ std::string fading_text(const SeedAnswer& seed) {
     return {};
   }
   return fmt::format("{} of its living seed dies within a year", share_text(seed.lost_by_waiting));
+}
+
+// "about 7 seedlings (likely 1 to 15)".
+std::string likely_text(const NumberSpread& number, std::string_view what) {
+  if (number.p90 <= 0.0) {
+    return fmt::format("hardly any {}", what);
+  }
+  return fmt::format("about {} {} (likely {} to {})",
+                     whole_text(number.mean),
+                     what,
+                     whole_text(number.p10),
+                     whole_text(number.p90));
+}
+
+std::string expect_text(const std::optional<Expected>& expected, Date today) {
+  if (!expected) {
+    return {};
+  }
+  const bool one = whole_text(expected->seedlings.mean) == "1";
+  std::string text = likely_text(expected->seedlings, one ? "seedling" : "seedlings");
+  if (expected->seedlings.p90 <= 0.0) {
+    return text;
+  }
+  if (expected->first) {
+    text += fmt::format(", the first near {}", day_text(*expected->first, today));
+  }
+  return text + "; " + likely_text(expected->plants, "alive after the first rest");
+}
+
+// Where the seeds go that do not become plants, the largest losses first.
+std::string losses_text(const std::optional<Expected>& expected) {
+  if (!expected) {
+    return {};
+  }
+  const LostSeeds& lost = expected->losses;
+  std::vector<std::pair<double, std::string_view>> parts{
+      {lost.dead, "dead or empty"},
+      {lost.not_ripe, "not ripe"},
+      {lost.nights_too_warm, "waiting for cooler nights"},
+      {lost.deferred, "waiting a year longer"},
+      {lost.lost_wet, "rotted or damped off"},
+      {lost.dried, "dried out"},
+      {lost.heat, "by heat"},
+      {lost.frost, "by frost"},
+      {lost.too_late, "up too late or too small"},
+      {lost.rest, "in the first rest"}};
+  std::stable_sort(
+      parts.begin(), parts.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+  std::string text;
+  for (const auto& [seeds, why] : parts) {
+    if (seeds > 0.5) {
+      append(text, ", ", fmt::format("{} {}", whole_text(seeds), why));
+    }
+  }
+  return text;
 }
 
 std::string condition_text(const FirstWater& water, Date today, const TextStyle& style) {
@@ -154,12 +211,14 @@ std::string first_water_cell(const Sowing& sowing, Date today) {
 std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& style) {
   std::string text = under("if it waits", fading_text(sowing.seed));
   text += because_lines(sowing.reasons, style);
+  text += under("expect", expect_text(sowing.expected, today));
   if (!style.why) {
     return text;
   }
   for (const auto& risk : sowing.risks) {
     text += under("risk", sentence(risk, style));
   }
+  text += under("losses", losses_text(sowing.expected));
   text += under("water when", condition_text(sowing.first_water, today, style));
   text += under("keep", keep_text(sowing.keep, today));
   text += under("seed", seed_text(sowing.seed, today));

@@ -15,6 +15,7 @@ Json side_json(const WhatIfSide& side) {
   json["not_before"] = json_date(side.not_before);
   json["expected"] = json_spread(side.expected);
   json["no_later_than"] = json_date(side.no_later_than);
+  json["plants"] = json_number(side.plants);
   return json;
 }
 
@@ -26,7 +27,7 @@ Json line_json(const WhatIfLine& line) {
   json["after"] = side_json(line.after);
   json["moved_days"] = json_number(line.moved_days);
   json["differs"] = line.differs;
-  json["plants_change"] = nullptr; // needs expected plants
+  json["plants_change"] = json_number(line.plants_change);
   return json;
 }
 

@@ -57,6 +57,16 @@ std::string binding_line(const WhatIfLine& line) {
       under_row, *line.after.binds ? "cool nights come to decide" : "cool nights no longer decide");
 }
 
+std::string plants_line(const WhatIfLine& line) {
+  if (!line.plants_change || whole_text(*line.before.plants) == whole_text(*line.after.plants)) {
+    return {};
+  }
+  return paragraph(under_row,
+                   fmt::format("plants after their first rest: about {} instead of {}",
+                               whole_text(*line.after.plants),
+                               whole_text(*line.before.plants)));
+}
+
 std::string differences_text(const WhatIfAnswer& answer, const TextStyle& style) {
   std::vector<TableRow> rows;
   for (const auto& line : answer.lines) {
@@ -66,7 +76,7 @@ std::string differences_text(const WhatIfAnswer& answer, const TextStyle& style)
                        side_text(line.before, answer.today_before),
                        side_text(line.after, answer.today_after),
                        moved_text(line)},
-                      binding_line(line)});
+                      binding_line(line) + plants_line(line)});
     }
   }
   const std::vector<Column> columns{{"Packet", Align::left, true},

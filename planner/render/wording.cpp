@@ -176,10 +176,9 @@ constexpr std::array<Wording, 58> table{{
      "{rest}."},
     // Seed.
     {Code::seed_fading,
-     "alive age_years expect",
+     "alive age_years",
      "This seed fades:[ at an age of {age_years:year},] {alive} of it is still alive. Sow all of "
-     "it "
-     "this season[, expect about {expect:0} to come up]."},
+     "it this season."},
     {Code::seed_fades_first,
      "alive age_years",
      "This seed fades while it waits:[ at an age of {age_years:year},] {alive} of it is still "

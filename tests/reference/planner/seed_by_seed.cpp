@@ -254,7 +254,8 @@ private:
       const double relief = std::max(0.1, std::exp(-(age - 1) / 10.0));
       const double at_best = care_.mix == species_rules::MixHygiene::used ? 0.02 : 0.005;
       came_up = true;
-      if (luck_.with(relief * seed_.rot_factor * at_best * fungus(course_.mean_c[on(day)]))) {
+      if (luck_.with(relief * seed_.rot_factor * at_best *
+                     fungus(course_.seedling_mean_c[on(day)]))) {
         return End::wet;
       }
       const double frost_limit_c = age < 60 ? seed_.frost_limit_c : seed_.older_frost_limit_c;

@@ -52,5 +52,66 @@ TEST(KnownKinds, WinterGrowersOfTheCapeWaitForCoolNights) {
   }
 }
 
+// common practice, no source
+TEST(KnownKinds, SummerGrowingCaudiciformsStartInTheHeatOnAMat) {
+  for (const std::string_view genus : {"Adenia",
+                                       "Cyphostemma",
+                                       "Kedrostis",
+                                       "Commiphora",
+                                       "Uncarina",
+                                       "Moringa",
+                                       "Stephania",
+                                       "Dorstenia",
+                                       "Ipomoea"}) {
+    const Rule rule = rule_of(genus);
+    EXPECT_EQ(rule.gate.growth->value, Growth::summer) << genus;
+    EXPECT_EQ(rule.gate.start->value, Start::hot) << genus;
+    EXPECT_LE(rule.sowing.mat->value, Mat::helpful) << genus;
+    EXPECT_GE(rule.seedling.older_seedling_frost_c->value, 0.0) << genus;
+  }
+}
+
+// common practice, no source
+TEST(KnownKinds, ShrubsAndReedsOfTheFynbosWantSmokeAndCoolNights) {
+  for (const std::string_view genus :
+       {"Protea", "Leucospermum", "Erica", "Agathosma", "Restio", "Elegia", "Thamnochortus"}) {
+    const Rule rule = rule_of(genus);
+    EXPECT_EQ(rule.gate.start->value, Start::cool) << genus;
+    EXPECT_LE(rule.sowing.smoke->value, Treatment::helpful) << genus;
+  }
+}
+
+// Brits, Influence of fluctuating temperatures and H2O2 treatment on germination, 1986: the swing
+// had the strongest effect, best at 9 °C by night for Leucospermum cordifolium
+TEST(KnownKinds, LeucospermumCannotDoWithoutASwing) {
+  const Rule rule = rule_of("Leucospermum cordifolium");
+  EXPECT_EQ(rule.gate.swing->value, Swing::needed);
+  EXPECT_LE(rule.gate.night_limit_c->low, 9.0);
+  EXPECT_GE(rule.gate.night_limit_c->high, 9.0);
+}
+
+// common practice, no source
+TEST(KnownKinds, HardCoatsAreNicked) {
+  for (const std::string_view taxon :
+       {"Adansonia digitata", "Erythrina", "Ipomoea", "Sutherlandia frutescens"}) {
+    EXPECT_LE(rule_of(taxon).sowing.scarify->value, Treatment::helpful) << taxon;
+  }
+}
+
+// common practice, no source
+TEST(KnownKinds, TheBoojumIsSownWarmAndGrowsInTheCool) {
+  const Rule rule = rule_of("Idria columnaris");
+  EXPECT_EQ(rule.gate.start->value, Start::hot);
+  EXPECT_EQ(rule.gate.growth->value, Growth::winter);
+}
+
+// common practice, no source
+TEST(KnownKinds, SeedThatDiesAsItDriesIsSownAtOnce) {
+  const Rule rule = rule_of("Pachira");
+  EXPECT_EQ(rule.gate.start->value, Start::at_once);
+  EXPECT_EQ(rule.seed.store->value, Store::sow_at_once);
+  EXPECT_LE(rule.seed.half_life_years->high, 0.5);
+}
+
 } // namespace
 } // namespace nightsow::species_rules

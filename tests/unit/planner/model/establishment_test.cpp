@@ -20,6 +20,7 @@ SeedCourse even_course(double night_c = 10.0) {
   course.night_c.assign(days, night_c);
   course.hour_c.assign(days * 24, 15.0F);
   course.mean_c.assign(days, 15.0);
+  course.seedling_mean_c.assign(days, 15.0);
   course.swing_k.assign(days, 30.0);
   course.coldest_c.assign(days, 10.0);
   course.hottest_c.assign(days, 20.0);

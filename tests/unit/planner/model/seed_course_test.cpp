@@ -36,6 +36,7 @@ TEST(SeedCourses, CoverTheSeasonDayForDayWithoutAHole) {
     EXPECT_EQ(course.days(), days_between(here.season.hottest, here.season.next_hottest));
     for (const std::vector<double>* row : {&course.night_c,
                                            &course.mean_c,
+                                           &course.seedling_mean_c,
                                            &course.swing_k,
                                            &course.coldest_c,
                                            &course.hottest_c,
@@ -63,6 +64,21 @@ TEST(SeedCourses, AreAsManyAsWantedOrAsThereAreMembers) {
 TEST(SeedCourses, DryFasterInSummerThanInWinter) {
   const SeedCourse course = courses_of(place(), 1).front();
   EXPECT_GT(course.evaporation_mm.at(5), 2.0 * course.evaporation_mm.at(180));
+}
+
+TEST(SeedCourses, AMatWarmsSeedAndItsNightsButNoSeedlings) {
+  const InventedBench here = place();
+  const BenchSeason season = here.bench_season();
+  const BenchSeason* const only[] = {&season};
+  climate::SeedPlace bare = seed_place(here.garden.garden, here.garden.garden.benches.front());
+  climate::SeedPlace warmed = bare;
+  warmed.mat = climate::SeedMat{CelsiusDelta{10.0}, std::nullopt, true};
+  const SeedCourse without = seed_courses(here.climate, only, bare, 1).front();
+  const SeedCourse with = seed_courses(here.climate, only, warmed, 1).front();
+  EXPECT_NEAR(with.night_c.at(100), without.night_c.at(100) + 10.0, 1e-6);
+  EXPECT_GT(with.mean_c.at(100), without.mean_c.at(100) + 8.0);
+  EXPECT_EQ(with.coldest_c, without.coldest_c);
+  EXPECT_EQ(with.winter_growth, without.winter_growth);
 }
 
 TEST(SeedCourses, GoOnThroughConsecutiveSeasons) {

@@ -123,6 +123,15 @@ inline Sowing waiting_sowing() {
                       spread("2026-04-01", "2026-04-12", "2026-04-26", 0.1),
                       day("2026-07-20")};
   line.seed = {0.3, NumberSpread{0.9, 0.8, 0.95}, day("2026-04-02"), false, 0.3};
+  Expected expected;
+  expected.first_water = day("2026-04-12");
+  expected.seedlings = {17.2, 9.0, 25.0};
+  expected.first = day("2026-05-03");
+  expected.half = day("2026-05-20");
+  expected.plants = {12.4, 5.0, 19.0};
+  expected.losses = {3.1, 0.0, 2.0, 4.0, 8.3, 0.4, 0.0, 0.2, 1.0, 8.6};
+  expected.week_costs = 0.05;
+  line.expected = expected;
   line.how.pots = 5;
   line.how.seeds_per_pot = 8;
   line.how.cover = "own_thickness";
@@ -219,10 +228,12 @@ inline WhatIfAnswer small_whatif() {
                           true,
                           day("2026-03-20"),
                           spread("2026-04-01", "2026-04-12", "2026-04-26"),
-                          day("2026-07-20")};
+                          day("2026-07-20"),
+                          12.4};
   WhatIfSide after = before;
   after.expected = spread("2026-04-13", "2026-04-24", "2026-05-08");
-  whatif.lines = {{"S09", "Bulbine annua", before, after, 12, true},
+  after.plants = 9.3;
+  whatif.lines = {{"S09", "Bulbine annua", before, after, 12, true, -3.1},
                   {"S10", "Trachyandra tortilis", before, before, 0, false}};
   return whatif;
 }

@@ -45,16 +45,31 @@ TEST(PlanJson, NamesStandInTheOrderOfTheInterface) {
 TEST(PlanJson, WhatLaterVersionsFillIsThereAndEmpty) {
   const Json plan = plan_json();
   const Json& line = plan["sowings"][1];
-  for (const auto* name : {"route", "seedlings", "plants", "losses"}) {
-    EXPECT_TRUE(line.at(name).is_null()) << name;
-  }
+  EXPECT_TRUE(line.at("route").is_null());
   EXPECT_TRUE(line.at("routes").empty());
   EXPECT_TRUE(line.at("keep").at("then").is_null());
   EXPECT_TRUE(line.at("how").at("water").is_null());
-  EXPECT_TRUE(line.at("first_water").at("week_costs").is_null());
   for (const auto* name : {"carried", "lots", "tasks", "shopping"}) {
     EXPECT_EQ(plan.at(name), Json::array()) << name;
   }
+}
+
+TEST(PlanJson, WhatToExpectIsTold) {
+  const Json line = plan_json()["sowings"][1];
+  EXPECT_EQ(line["seedlings"].dump(),
+            R"({"mean":17.2,"p10":9,"p90":25,"first":"2026-05-03","half":"2026-05-20"})");
+  EXPECT_EQ(line["plants"].dump(), R"({"mean":12.4,"p10":5,"p90":19})");
+  EXPECT_EQ(line["losses"]["dead"], 3.1);
+  EXPECT_EQ(line["losses"]["rest"], 8.6);
+  EXPECT_EQ(line["first_water"]["week_costs"], 0.05);
+}
+
+TEST(PlanJson, WithoutCountedSeedNothingIsExpected) {
+  const Json line = plan_json()["sowings"][0];
+  for (const auto* name : {"seedlings", "plants", "losses"}) {
+    EXPECT_TRUE(line.at(name).is_null()) << name;
+  }
+  EXPECT_TRUE(line["first_water"].at("week_costs").is_null());
 }
 
 TEST(PlanJson, WhatHasNoMeaningIsNullAndNeverLeftOut) {
@@ -141,7 +156,8 @@ TEST(WhatIfJson, BothSidesAreTold) {
   const Json json = Json::parse(to_json(small_whatif()));
   EXPECT_EQ(json["changes"].dump(), R"([{"change":"warmer","kelvin":2}])");
   EXPECT_EQ(json["sowings"][0]["moved_days"], 12);
-  EXPECT_TRUE(json["sowings"][0].at("plants_change").is_null());
+  EXPECT_EQ(json["sowings"][0]["before"]["plants"], 12.4);
+  EXPECT_EQ(json["sowings"][0]["plants_change"], -3.1);
   EXPECT_EQ(json["sowings"][0]["before"]["expected"]["p50"], "2026-04-12");
 }
 

@@ -31,6 +31,8 @@ Waiting for cool nights
                                                     years
       because: Waits for cool nights on the cold frame: 3 of the last 14 at or under 13 °C, 10 are
                needed.
+      expect: about 17 seedlings (likely 9 to 25), the first near 3 May; about 12 alive after the
+              first rest (likely 5 to 19)
 
 In the hot season
   Packet  Taxon                   Seeds  First water (8 in 10)  Latest
@@ -64,9 +66,18 @@ TEST(PlanText, WhyTellsAllReasonsRisksAndHowToSow) {
   EXPECT_TRUE(holds(text, "and: Of its good seed"));
   EXPECT_TRUE(holds(text, "risk: Cool nights may not last"));
   EXPECT_TRUE(holds(text, "water when: 10 of 14 nights lie at or under 13 °C on the cold frame"));
+  EXPECT_TRUE(holds(text, "losses: 9 in the first rest, 8 rotted or damped off, 4 waiting a year"));
   EXPECT_TRUE(holds(text, "keep: warm and dry first, then cool, until 12 Apr"));
   EXPECT_TRUE(holds(text, "sow: 5 pots, at most 8 seeds in each; cover: as thick as the seed"));
   EXPECT_TRUE(holds(text, "look: first seedlings after 14 days"));
+}
+
+TEST(PlanText, WhereNothingComesUpThatIsAllThatIsExpected) {
+  PlanAnswer plan = small_plan();
+  plan.sowings.at(1).expected->seedlings = {0.1, 0.0, 0.0};
+  const std::string text = plan_text(plan, {});
+  EXPECT_TRUE(holds(text, "expect: hardly any seedlings\n"));
+  EXPECT_FALSE(holds(text, "alive after the first"));
 }
 
 TEST(PlanText, EveryPlanFitsAHundredColumns) {

@@ -87,12 +87,11 @@ TEST(Words, APartInBracketsGoesWhenItsValueIsMissingOrEmpty) {
 }
 
 TEST(Words, FadingSeedIsToBeSownNotGivenUp) {
-  const Reason reason{ReasonCode::seed_fading,
-                      {{"alive", Share{0.5}}, {"age_years", 1.3}, {"expect", 7}}};
+  const Reason reason{ReasonCode::seed_fading, {{"alive", Share{0.5}}, {"age_years", 1.3}}};
   EXPECT_EQ(
       said(reason),
       "This seed fades: at an age of 1.3 years, about half of it is still alive. Sow all of it "
-      "this season, expect about 7 to come up.");
+      "this season.");
 }
 
 TEST(Words, OneDayIsNotOneDays) {
