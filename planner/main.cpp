@@ -35,6 +35,7 @@ int exit_code(Ending ending) {
     return exit_answered;
   case Ending::not_all_open:
     return exit_not_all_open;
+  case Ending::faults_found:
   case Ending::refused:
     return exit_bad_input;
   }

@@ -226,6 +226,31 @@ std::vector<std::string> Catalogue::rule_names() const {
   return names;
 }
 
+std::vector<std::string> Catalogue::older_names(std::string_view accepted) const {
+  std::vector<std::string> names;
+  const auto add_if_meant = [&](const std::string& name, const Target& target) {
+    const Entry& entry = entries_.at(target.entry);
+    const std::string& holder = target.epithet.empty() ? target.entry : entry.accepted_genus;
+    if (joined(holder, target.epithet) == accepted && name != accepted) {
+      names.push_back(name);
+    }
+  };
+  for (const auto& [name, target] : other_names_) {
+    add_if_meant(name, target);
+  }
+  for (const auto& [genus, entry] : entries_) {
+    if (entry.accepted_genus == accepted && genus != accepted) {
+      names.push_back(genus);
+    }
+    for (const auto& [epithet, rule] : entry.species) {
+      add_if_meant(joined(genus, epithet), {genus, epithet});
+    }
+  }
+  std::ranges::sort(names);
+  names.erase(std::unique(names.begin(), names.end()), names.end());
+  return names;
+}
+
 const Source* Catalogue::source(std::string_view id) const {
   const auto found = sources_.find(id);
   return found == sources_.end() ? nullptr : &found->second;

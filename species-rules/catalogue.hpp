@@ -87,6 +87,10 @@ public:
   /// What rules say otherwise is looked up in `base` from now on: see overrides.hpp.
   void stand_over(std::shared_ptr<const Catalogue> base) { base_ = std::move(base); }
 
+  /// The older names, as labels still carry them, of an accepted genus, a group within one, or a
+  /// species; sorted. A group is an older name of its genus. Empty for any other name.
+  [[nodiscard]] std::vector<std::string> older_names(std::string_view accepted) const;
+
   /// Null when the id is not listed.
   [[nodiscard]] const Source* source(std::string_view id) const;
 

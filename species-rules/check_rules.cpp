@@ -33,6 +33,86 @@ bool in_order(const std::optional<Estimate>& earlier, const std::optional<Estima
   return !earlier || !later || earlier->value <= later->value;
 }
 
+/// Says what of one rule does not fit together.
+class RuleCheck {
+public:
+  RuleCheck(const std::string& name, const Place& place, Problems& faults)
+      : name_(&name), place_(&place), faults_(&faults) {}
+
+  void expect(bool fits, std::string_view found, std::string_view expected) const {
+    if (!fits) {
+      faults_->push_back(
+          fault_at(*place_, fmt::format("{} {}", *name_, found), std::string{expected}, {}));
+    }
+  }
+
+private:
+  const std::string* name_;
+  const Place* place_;
+  Problems* faults_;
+};
+
+template <class E> bool is(const std::optional<Choice<E>>& choice, E value) {
+  return choice && choice->value == value;
+}
+
+bool under(const std::optional<Estimate>& lower, const std::optional<Estimate>& upper) {
+  return !lower || !upper || lower->value < upper->value;
+}
+
+void check_temperatures(const Rule& rule, const RuleCheck& check) {
+  const DevelopmentRule& development = rule.development;
+  check.expect(under(development.base_c, development.optimum_c) &&
+                   under(development.optimum_c, development.ceiling_c),
+               "has its temperatures out of order",
+               "base under optimum under ceiling");
+  check.expect(!is(rule.gate.start, Start::cool) ||
+                   in_order(rule.gate.night_limit_c, development.ceiling_c),
+               "waits for nights warmer than its ceiling",
+               "a night limit at or under the ceiling");
+  check.expect(in_order(rule.seedling.older_seedling_frost_c, rule.seedling.seedling_frost_c),
+               "stands less frost when older",
+               "older seedlings that stand as much as young ones, or more");
+}
+
+// Depths in mm that a cover of such seed does not pass (common practice, no source).
+constexpr double deepest_on_dust_mm = 1.5;
+constexpr double deepest_on_fine_mm = 3.0;
+constexpr double deepest_none_mm = 1.0;
+
+void check_cover(const Rule& rule, const RuleCheck& check) {
+  const auto cover = rule.sowing.cover;
+  const auto size = rule.seed.size;
+  const double cover_mm = rule.sowing.cover_mm ? rule.sowing.cover_mm->value : 0.0;
+  const bool barely = !cover || cover->value == Cover::none || cover->value == Cover::dusting;
+  check.expect(!is(size, SeedSize::dust) || (barely && cover_mm <= deepest_on_dust_mm),
+               "buries seed like dust",
+               "no cover or a dusting, at most 1.5 mm");
+  check.expect(!is(size, SeedSize::fine) || cover_mm <= deepest_on_fine_mm,
+               "buries fine seed",
+               "a cover of at most 3 mm");
+  check.expect(!is(cover, Cover::half_buried) || is(size, SeedSize::large) ||
+                   is(size, SeedSize::fleshy),
+               "half buries seed that is not large",
+               "large or fleshy seed, or another cover");
+  check.expect(!is(cover, Cover::none) || cover_mm <= deepest_none_mm,
+               "covers by so many mm what it leaves uncovered",
+               "at most 1 mm where there is no cover");
+  check.expect(!is(rule.sowing.light, Light::needed) || !is(cover, Cover::deep),
+               "buries deep what needs light",
+               "a thinner cover, or seed that needs no light");
+}
+
+void check_keeping(const Rule& rule, const RuleCheck& check) {
+  check.expect(!is(rule.seed.size, SeedSize::fleshy) || is(rule.seed.store, Store::sow_at_once),
+               "stores fleshy seed",
+               "store \"sow_at_once\"");
+  check.expect(in_order(rule.seedling.shade_second_year, rule.seedling.shade_first_year) &&
+                   in_order(rule.seedling.shade_third_year, rule.seedling.shade_second_year),
+               "is shaded more from year to year",
+               "shade that does not grow with the years");
+}
+
 void check_whole_rule(const std::string& name,
                       const Rule& rule,
                       const Place& place,
@@ -56,6 +136,10 @@ void check_whole_rule(const std::string& name,
       !in_order(rule.seedling.main_look_days, rule.seedling.last_look_days)) {
     add("has its looks out of order", "first look, main look, last look");
   }
+  const RuleCheck check{name, place, faults};
+  check_temperatures(rule, check);
+  check_cover(rule, check);
+  check_keeping(rule, check);
 }
 
 // Every name of the catalogue with the entry to which it leads.

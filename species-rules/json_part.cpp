@@ -73,7 +73,7 @@ void JsonPart::fault(std::string found, std::string expected, std::string remedy
 
 Place JsonPart::place() const {
   Problem here = file_->problem_at(pointer_, {}, {}, {});
-  return {std::move(here.where), here.line, here.column};
+  return {std::move(here.where), here.line, here.column, pointer_};
 }
 
 std::string JsonPart::name() const {

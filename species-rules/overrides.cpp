@@ -24,16 +24,25 @@ void append(Problems& list, Problems more) {
   std::move(more.begin(), more.end(), std::back_inserter(list));
 }
 
+// What the catalogue says as well is no second synonym.
+void add_synonyms(std::vector<OldName>& known, const std::vector<OldName>& own) {
+  for (const OldName& old : own) {
+    if (std::ranges::find(known, old.name, &OldName::name) == known.end()) {
+      known.push_back(old);
+    }
+  }
+}
+
 void lay_over(SpeciesEntry& species, const SpeciesEntry& own) {
   species.rule = inherit(species.rule, own.rule);
   species.place = own.place;
-  species.synonyms.insert(species.synonyms.end(), own.synonyms.begin(), own.synonyms.end());
+  add_synonyms(species.synonyms, own.synonyms);
 }
 
 void lay_over(GenusEntry& genus, const GenusEntry& own) {
   genus.rule = inherit(genus.rule, own.rule);
   genus.place = own.place;
-  genus.synonyms.insert(genus.synonyms.end(), own.synonyms.begin(), own.synonyms.end());
+  add_synonyms(genus.synonyms, own.synonyms);
   for (const SpeciesEntry& species : own.species) {
     const auto known = std::ranges::find(genus.species, species.epithet, &SpeciesEntry::epithet);
     if (known == genus.species.end()) {

@@ -13,6 +13,7 @@ struct Place {
   std::string where;
   std::size_t line = 0;
   std::size_t column = 0;
+  std::string pointer{}; ///< RFC 6901
 };
 
 [[nodiscard]] inline Problem fault_at(const Place& place,
@@ -25,7 +26,8 @@ struct Place {
           place.column,
           std::move(found),
           std::move(expected),
-          std::move(remedy)};
+          std::move(remedy),
+          place.pointer};
 }
 
 } // namespace nightsow::species_rules

@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace nightsow::species_rules {
@@ -23,7 +24,9 @@ void add_ground(const Ground& ground, Json& json) {
 std::string one_line(const Json& json) {
   std::string text;
   for (const auto& [key, value] : json.items()) {
-    text += fmt::format("{}\"{}\": {}", text.empty() ? "" : ", ", key, value.dump());
+    const std::string written =
+        value.is_number() ? fmt::format("{}", value.get<double>()) : value.dump();
+    text += fmt::format("{}\"{}\": {}", text.empty() ? "" : ", ", key, written);
   }
   return '{' + text + '}';
 }
@@ -83,18 +86,24 @@ std::string rule_lines(const Rule& rule, std::size_t indent) {
   return writer.lines();
 }
 
+std::pair<std::string, std::string> taken_apart(const std::string& name) {
+  const std::size_t space = name.find(' ');
+  return space == std::string::npos ? std::pair{name, std::string{}}
+                                    : std::pair{name.substr(0, space), name.substr(space + 1)};
+}
+
 } // namespace
 
 std::string override_text(const RuleFor& rule) {
-  const std::size_t space = rule.rule_name.find(' ');
-  const std::string genus = rule.rule_name.substr(0, space);
+  const auto [genus, own_epithet] = taken_apart(rule.rule_name);
+  const std::string epithet = own_epithet.empty() ? taken_apart(rule.accepted).second : own_epithet;
   std::string entry;
-  if (space == std::string::npos) {
+  if (epithet.empty()) {
     entry = fmt::format("      \"rule\": {{\n{}\n      }}", rule_lines(rule.rule, 8));
   } else {
     entry = fmt::format("      \"species\": [\n        {{\n          \"species\": \"{}\",\n"
                         "          \"rule\": {{\n{}\n          }}\n        }}\n      ]",
-                        rule.rule_name.substr(space + 1),
+                        epithet,
                         rule_lines(rule.rule, 12));
   }
   return fmt::format("{{\n  \"schema\": 1,\n  \"family\": \"{}\",\n  \"genera\": [\n    {{\n"

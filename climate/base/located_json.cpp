@@ -299,6 +299,7 @@ Problem LocatedJson::problem_at(std::string_view pointer,
                                 std::string expected,
                                 std::string remedy,
                                 Severity severity) const {
+  const std::string_view named = pointer;
   auto place = places_.find(pointer);
   while (place == places_.end() && !pointer.empty()) {
     const std::size_t slash = pointer.rfind('/');
@@ -312,7 +313,8 @@ Problem LocatedJson::problem_at(std::string_view pointer,
           at.column,
           std::move(found),
           std::move(expected),
-          std::move(remedy)};
+          std::move(remedy),
+          std::string(named)};
 }
 
 } // namespace nightsow

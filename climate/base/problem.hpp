@@ -16,9 +16,10 @@ struct Problem {
   std::string where;
   std::size_t line = 0;
   std::size_t column = 0;
-  std::string found;    ///< what stands there
-  std::string expected; ///< what would be right; may be empty
-  std::string remedy;   ///< what to do next; may be empty
+  std::string found;     ///< what stands there
+  std::string expected;  ///< what would be right; may be empty
+  std::string remedy;    ///< what to do next; may be empty
+  std::string pointer{}; ///< in a JSON file: where, as in RFC 6901; may be empty
 
   bool operator==(const Problem&) const = default;
 };

@@ -1,6 +1,7 @@
 #include "planner/cli/command_line.hpp"
 
 #include "climate/base/problem.hpp"
+#include "planner/cli/typed_rules.hpp"
 #include "planner/cli/typed_values.hpp"
 #include "planner/cli/typed_words.hpp"
 
@@ -143,13 +144,6 @@ FetchCommand fetch_command(const TypedWords& typed) {
   return command;
 }
 
-RulesShowCommand show_rule_command(const TypedWords& typed) {
-  if (typed.taxon.empty()) {
-    wrong_use("nightsow rules show", "no taxon is given", "a genus or species", "add one");
-  }
-  return {fmt::format("{}", fmt::join(typed.taxon, " "))};
-}
-
 void refuse_missing_start_options(const TypedWords& typed) {
   Words missing;
   const std::array needed{std::pair{"--latitude DEG", &typed.latitude},
@@ -220,10 +214,19 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
     return fetch_command(typed);
   }
   if (typed.command == "rules list") {
-    return RulesListCommand{};
+    return typed_rules_list(typed);
   }
   if (typed.command == "rules show") {
-    return show_rule_command(typed);
+    return typed_rules_show(typed);
+  }
+  if (typed.command == "rules check") {
+    return typed_rules_check(typed);
+  }
+  if (typed.command == "rules export") {
+    return typed_rules_export(typed);
+  }
+  if (typed.command == "rules gaps") {
+    return typed_rules_gaps(typed);
   }
   assert(typed.command == "start");
   return start_command(typed);

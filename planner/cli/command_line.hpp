@@ -5,6 +5,8 @@
 #include "planner/answers/climate_report.hpp"
 #include "planner/answers/nights.hpp"
 #include "planner/answers/plan.hpp"
+#include "planner/answers/rules_gaps.hpp"
+#include "planner/answers/rules_report.hpp"
 #include "planner/answers/whatif.hpp"
 #include "planner/garden/new_garden.hpp"
 
@@ -54,10 +56,27 @@ struct FetchCommand {
   std::optional<double> elevation_m;
 };
 
-struct RulesListCommand {};
+struct RulesListCommand {
+  RulesListRequest request; ///< its in_hand is still empty
+  bool in_hand = false;     ///< of the garden's packets only
+};
 
 struct RulesShowCommand {
   std::string taxon;
+  bool why = false;
+};
+
+struct RulesCheckCommand {
+  std::vector<std::filesystem::path> files;
+};
+
+struct RulesExportCommand {
+  std::string taxon;
+};
+
+struct RulesGapsCommand {
+  RulesGapsRequest request; ///< its in_hand is still empty
+  bool in_hand = false;     ///< of the garden's packets only
 };
 
 struct StartCommand {
@@ -80,6 +99,9 @@ using Command = std::variant<PlanCommand,
                              FetchCommand,
                              RulesListCommand,
                              RulesShowCommand,
+                             RulesCheckCommand,
+                             RulesExportCommand,
+                             RulesGapsCommand,
                              StartCommand,
                              ShowText>;
 

@@ -10,6 +10,7 @@ namespace nightsow::planner {
 enum class Ending {
   answered,
   not_all_open, ///< only where --exit-code asks for it
+  faults_found, ///< a check was asked for, and has something to tell
   refused,      ///< --strict, and not all that was read is as it should be
 };
 

@@ -131,15 +131,52 @@ void add_fetch(CLI::App& app, TypedWords& typed) {
   fetch.footer(command_footer("--garden my-garden fetch --nearest --dry-run"));
 }
 
+void add_rules_list(CLI::App& rules, TypedWords& typed) {
+  CLI::App& list = command(rules, "list", "all rules in one table, or those that fit");
+  list.add_option("TEXT", typed.text, "a part of a name, old names too")->type_name("");
+  option(list, "--family", typed.family, "FAMILY", "of this family");
+  option(list, "--start", typed.start, "cool|hot|any|at_once", "what starts the seed");
+  option(list, "--growth", typed.growth, "WORD", "winter, summer or opportunist");
+  option(list, "--mat", typed.mat, "WORD", "a heat mat is needed, helpful, useless or harmful");
+  option(list, "--seed-size", typed.seed_size, "WORD", "dust, fine, small, medium, large, fleshy");
+  option(list,
+         "--evidence-below",
+         typed.evidence_below,
+         "WORD",
+         "over three weighty values on weaker ground than, say, grower");
+  flag(list, "--in-hand", typed.in_hand, "kinds of the garden's packets only");
+  list.footer(command_footer("rules list --family Iridaceae --start cool\n"
+                             "  nightsow --garden my-garden rules list --in-hand"));
+}
+
+void add_rules_gaps(CLI::App& rules, TypedWords& typed) {
+  CLI::App& gaps =
+      command(rules, "gaps", "where least is known of what decides most, and what to try");
+  option(gaps, "--family", typed.family, "FAMILY", "of this family");
+  flag(gaps, "--in-hand", typed.in_hand, "kinds of the garden's packets only");
+  flag(gaps, "--all", typed.all, "every field and value, not only the worst");
+  gaps.footer(command_footer("rules gaps --family Aizoaceae"));
+}
+
 void add_rules(CLI::App& app, TypedWords& typed) {
   CLI::App& rules = command(app, "rules", "what is known of each genus, and where from");
   rules.footer(command_footer("rules show Bulbine annua"));
   rules.require_subcommand(0, 1);
-  command(rules, "list", "all rules in one table").footer(command_footer("rules list"));
-  CLI::App& show = command(rules, "show", "the whole rule of a genus or species, with sources");
+  add_rules_list(rules, typed);
+  CLI::App& show = command(rules, "show", "what is known of a genus or species, as on a packet");
   show.add_option("TAXON", typed.taxon, "a genus or species, in one word or several")
       ->type_name("");
-  show.footer(command_footer("rules show Bulbine annua"));
+  flag(show, "--why", typed.why, "every value with its range, evidence, source and origin");
+  show.footer(command_footer("rules show Bulbine annua --why"));
+  CLI::App& check = command(rules, "check", "every fault of a file of rules, and where it stands");
+  check.add_option("FILE", typed.files, "files as a garden's rules/ holds them")->type_name("");
+  check.footer(command_footer("rules check my-garden/rules/bulbine.json"));
+  CLI::App& exported =
+      command(rules, "export", "a whole rule as a file to edit and put into the garden's rules/");
+  exported.add_option("TAXON", typed.taxon, "a genus or species, in one word or several")
+      ->type_name("");
+  exported.footer(command_footer("rules export Bulbine annua"));
+  add_rules_gaps(rules, typed);
 }
 
 void add_start(CLI::App& app, TypedWords& typed) {

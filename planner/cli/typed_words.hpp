@@ -48,8 +48,18 @@ struct TypedWords {
   MaybeText base_url;
   MaybeText timeout;
   bool dry_run = false;
-  // rules show
+  // rules show, and `why`
   std::vector<std::string> taxon;
+  // rules list; `family` and `in_hand` are rules gaps' too, with `all`
+  std::vector<std::string> files;
+  std::vector<std::string> text;
+  MaybeText family;
+  MaybeText start;
+  MaybeText growth;
+  MaybeText mat;
+  MaybeText seed_size;
+  MaybeText evidence_below;
+  bool in_hand = false;
   // start
   MaybeText folder;
   MaybeText latitude;

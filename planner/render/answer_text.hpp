@@ -24,6 +24,9 @@ namespace nightsow::planner {
 /// The address alone may be wider: it is there to be copied.
 [[nodiscard]] std::string fetch_text(const FetchAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& style);
+/// The first screen; with `why` every value behind it, too.
 [[nodiscard]] std::string rule_show_text(const RuleShowAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string rules_check_text(const RulesCheckAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string rules_gaps_text(const RulesGapsAnswer& answer, const TextStyle& style);
 
 } // namespace nightsow::planner

@@ -22,8 +22,8 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 6> sentences
      "hands."},
     {"spines", "Spines: mind your hands and eyes."},
     {"protected_species",
-     "Protected or in controlled trade: check which permits you need before seed or plants are "
-     "bought, sent or carried across a border."},
+     "Protected, or in controlled trade, in some places: ask the authorities there which permits "
+     "seed and plants need before they are collected, bought, sent or carried across a border."},
     {"weed_in_some_regions",
      "A declared weed in some regions: check your local biosecurity rules before you order or sow, "
      "and let none of it escape."},

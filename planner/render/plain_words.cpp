@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 61> phrases{{
+constexpr std::array<Phrase, 69> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -39,7 +39,14 @@ constexpr std::array<Phrase, 61> phrases{{
     {"humidity_cover", "useless", "not needed"},
     {"mat", "useless", "not needed"},
     {"mat", "harmful", "harmful, no mat"},
+    {"smoke", "useless", "makes no difference"},
+    {"smoke", "harmful", "harmful, no smoke"},
+    {"leach", "useless", "not needed"},
+    {"leach", "harmful", "harmful, sow it as it is"},
+    {"scarify", "useless", "not needed"},
+    {"scarify", "harmful", "harmful, leave the coat whole"},
     {"transplant", "easy", "easy at any time"},
+    {"transplant", "after_first_rest", "after the first rest"},
     {"transplant", "late", "late, once it is large"},
     {"why", "several_peaks", "the year has more than one warm time"},
     {"why", "swing_too_small", "the year is too even"},
@@ -75,6 +82,7 @@ constexpr std::array<Phrase, 61> phrases{{
     {"evidence", "experiment", "published experiment"},
     {"evidence", "institution", "practice of an institution"},
     {"evidence", "grower", "one grower"},
+    {"evidence", "relatives", "estimated from relatives"},
     {"evidence", "memory", "from memory, unchecked"},
 }};
 
@@ -94,6 +102,13 @@ std::string plain_word(std::string_view key, std::string_view word) {
   std::string text{word};
   if (is_code_word(word)) {
     std::replace(text.begin(), text.end(), '_', ' ');
+  }
+  return text;
+}
+
+std::string with_capital(std::string text) {
+  if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
+    text.front() = static_cast<char>(text.front() - 'a' + 'A');
   }
   return text;
 }

@@ -10,4 +10,7 @@ namespace nightsow::planner {
 /// space; text that is no such word (capitals, several words) stays as it is.
 [[nodiscard]] std::string plain_word(std::string_view key, std::string_view word);
 
+/// The text with a capital first letter (ASCII).
+[[nodiscard]] std::string with_capital(std::string text);
+
 } // namespace nightsow::planner

@@ -1,4 +1,6 @@
 #include "planner/render/json_parts.hpp"
+#include "planner/render/packet_back.hpp"
+#include "planner/render/rule_value_text.hpp"
 #include "planner/render/to_json.hpp"
 
 #include <nlohmann/json.hpp>
@@ -16,6 +18,26 @@ Json list_line_json(const RuleListLine& rule) {
   json["night_limit_c"] = json_number(rule.night_limit_c);
   json["warm_night_c"] = json_number(rule.warm_night_c);
   json["half_life_years"] = json_number(rule.half_life_years);
+  json["seed_size"] = json_text(rule.seed_size);
+  json["mat"] = json_text(rule.mat);
+  json["older_names"] = rule.older_names;
+  json["deciding"] = rule.deciding;
+  json["weak"] = json_number(rule.weak);
+  return json;
+}
+
+Json otherwise_json(const RuleValue& value) {
+  if (!value.otherwise) {
+    return {};
+  }
+  const OtherwiseRuleValue& other = *value.otherwise;
+  Json json;
+  json["value"] = value.number ? json_number(other.value) : Json(other.word);
+  json["low"] = value.number ? json_number(other.low) : Json{};
+  json["high"] = value.number ? json_number(other.high) : Json{};
+  json["evidence"] = json_text(other.evidence);
+  json["source"] = json_text(other.source);
+  json["origin"] = json_text(other.origin);
   return json;
 }
 
@@ -30,6 +52,7 @@ Json value_json(const RuleValue& value) {
   json["evidence"] = json_text(value.evidence);
   json["source"] = json_text(value.source);
   json["origin"] = json_text(value.origin);
+  json["otherwise"] = otherwise_json(value);
   return json;
 }
 
@@ -43,6 +66,61 @@ Json source_json(const RuleSource& source) {
   return json;
 }
 
+Json ground_json(const RuleGround& ground) {
+  Json json;
+  json["deciding"] = ground.deciding;
+  json["experiment"] = ground.experiment;
+  json["institution"] = ground.institution;
+  json["grower"] = ground.grower;
+  json["less"] = ground.less;
+  json["weakest"] = ground.weakest;
+  return json;
+}
+
+Json ripening_json(const std::optional<RipeningDays>& ripe) {
+  if (!ripe) {
+    return {};
+  }
+  return {{"days", json_number(ripe->days)},
+          {"low", json_number(ripe->low)},
+          {"high", json_number(ripe->high)},
+          {"shelf_c", json_number(ripe->shelf_c)}};
+}
+
+Json packet_back_json(const RuleShowAnswer& answer) {
+  Json lines = Json::array();
+  for (const auto& line : packet_back(answer, {})) {
+    lines.push_back({{"about", line.about}, {"text", line.text}});
+  }
+  return lines;
+}
+
+Json gap_json(const RuleGap& gap) {
+  Json json;
+  json["name"] = gap.name;
+  json["level"] = gap.level;
+  json["value"] = value_json(gap.value);
+  json["score"] = json_number(gap.score);
+  json["rules"] = gap.rules;
+  json["trial"] = trial_text(gap, {});
+  return json;
+}
+
+Json field_json(const FieldGaps& field) {
+  Json json;
+  json["key"] = field.key;
+  json["name"] = field.name;
+  json["weight"] = field.weight;
+  json["why"] = field.why;
+  json["score"] = json_number(field.score);
+  json["gaps"] = Json::array();
+  for (const auto& gap : field.gaps) {
+    json["gaps"].push_back(gap_json(gap));
+  }
+  json["more"] = field.more;
+  return json;
+}
+
 } // namespace
 
 std::string to_json(const RulesListAnswer& answer) {
@@ -51,6 +129,14 @@ std::string to_json(const RulesListAnswer& answer) {
   for (const auto& rule : answer.rules) {
     json["rules"].push_back(list_line_json(rule));
   }
+  json["of"] = answer.of;
+  json["families"] = answer.families;
+  json["starts"] = Json::array();
+  for (const auto& count : answer.starts) {
+    json["starts"].push_back({{"start", count.start}, {"rules", count.rules}});
+  }
+  json["evidence_below"] = json_text(answer.evidence_below);
+  json["in_hand"] = answer.in_hand;
   return json_dump(json);
 }
 
@@ -62,6 +148,13 @@ std::string to_json(const RuleShowAnswer& answer) {
   json["family"] = json_text(answer.family);
   json["by_synonym"] = answer.by_synonym;
   json["read_as"] = json_text(answer.read_as);
+  json["own_rule"] = answer.own_rule;
+  json["older_names"] = answer.older_names;
+  json["species_rules"] = answer.species_rules;
+  json["yours"] = answer.yours;
+  json["packet_back"] = packet_back_json(answer);
+  json["ground"] = ground_json(answer.ground);
+  json["half_ripe"] = ripening_json(answer.half_ripe);
   json["values"] = Json::array();
   for (const auto& value : answer.values) {
     json["values"].push_back(value_json(value));
@@ -70,6 +163,19 @@ std::string to_json(const RuleShowAnswer& answer) {
   for (const auto& source : answer.sources) {
     json["sources"].push_back(source_json(source));
   }
+  return json_dump(json);
+}
+
+std::string to_json(const RulesGapsAnswer& answer) {
+  Json json = json_top();
+  json["rules"] = answer.rules;
+  json["family"] = json_text(answer.family);
+  json["in_hand"] = answer.in_hand;
+  json["fields"] = Json::array();
+  for (const auto& field : answer.fields) {
+    json["fields"].push_back(field_json(field));
+  }
+  json["more"] = answer.more;
   return json_dump(json);
 }
 

@@ -1,10 +1,9 @@
-#include "climate/base/celsius.hpp"
 #include "planner/render/answer_text.hpp"
 #include "planner/render/cautions.hpp"
-#include "planner/render/figure_text.hpp"
+#include "planner/render/packet_back.hpp"
 #include "planner/render/plain_words.hpp"
+#include "planner/render/rule_value_text.hpp"
 #include "planner/render/table.hpp"
-#include "planner/render/words.hpp"
 
 #include <fmt/format.h>
 
@@ -87,7 +86,7 @@ constexpr std::array<Label, 13> seedling_labels{{
     {"main_look_days", "most of them after"},
     {"last_look_days", "last look, then a dry rest, after"},
     {"growth_needed_days", "growth before the first rest"},
-    {"rest_sum", "warmth that begins the first rest"},
+    {"rest_sum", "days of full warmth to the first rest"},
     {"seedling_frost_c", "coldest that they stand"},
     {"older_seedling_frost_c", "coldest, when sixty days old"},
     {"seedling_heat_c", "hottest hours that they stand"},
@@ -124,49 +123,30 @@ Place place_of(const RuleValue& value) {
   return {nullptr, value.meaning};
 }
 
-// A figure without its unit, as exact as the catalogue has it.
-std::string figure_in(double value, const std::string& unit, const TextStyle& style) {
-  if (unit == "share") {
-    return fmt::format("{:.4g}", value * 100.0);
-  }
-  if (unit == "°C" && style.fahrenheit) {
-    return whole_text(to_fahrenheit(Celsius{value}));
-  }
-  if ((unit == "°C d" || unit == "K") && style.fahrenheit) {
-    return whole_text(to_fahrenheit_degrees(CelsiusDelta{value}));
-  }
-  return fmt::format("{:.6g}", value);
+bool is_remark(const RuleValue& value) {
+  return value.key == "cautions" || value.key == "notes";
 }
 
-std::string unit_shown(const std::string& unit, const TextStyle& style) {
-  if (unit == "share") {
-    return "%";
+// What a grower's own value would be otherwise, with its ground.
+std::string otherwise_text(const RuleValue& value, const TextStyle& style) {
+  if (!value.otherwise || is_remark(value)) {
+    return {};
   }
-  if (style.fahrenheit && (unit == "K" || unit.starts_with("°C"))) {
-    return unit == "°C d" ? "°F d" : "°F";
-  }
-  return unit;
-}
-
-std::string value_text(const RuleValue& value, const TextStyle& style) {
-  if (!value.number) {
-    return plain_word(value.key, value.word);
-  }
-  std::string text = figure_in(value.value, value.unit, style);
-  if (!value.unit.empty()) {
-    text += ' ' + unit_shown(value.unit, style);
-  }
-  if (value.low == value.high) {
-    return text;
-  }
-  return fmt::format("{} ({} to {})",
-                     text,
-                     figure_in(value.low, value.unit, style),
-                     figure_in(value.high, value.unit, style));
+  RuleValue other = value;
+  other.value = value.otherwise->value;
+  other.low = value.otherwise->low;
+  other.high = value.otherwise->high;
+  other.word = value.otherwise->word;
+  return fmt::format("; otherwise {}, {}, {}",
+                     rule_value_text(other, style),
+                     plain_word("evidence", value.otherwise->evidence),
+                     value.otherwise->origin);
 }
 
 // "practice of an institution [2]; genus".
-std::string ground_text(const RuleValue& value, const std::vector<RuleSource>& sources) {
+std::string ground_text(const RuleValue& value,
+                        const std::vector<RuleSource>& sources,
+                        const TextStyle& style) {
   std::string text = plain_word("evidence", value.evidence);
   const auto source = std::find_if(
       sources.begin(), sources.end(), [&](const auto& entry) { return entry.id == value.source; });
@@ -175,11 +155,10 @@ std::string ground_text(const RuleValue& value, const std::vector<RuleSource>& s
   } else if (!value.source.empty()) {
     text += fmt::format(" [{}]", value.source);
   }
-  return value.origin.empty() ? text : fmt::format("{}; {}", text, value.origin);
-}
-
-bool is_remark(const RuleValue& value) {
-  return value.key == "cautions" || value.key == "notes";
+  if (!value.origin.empty()) {
+    text += "; " + value.origin;
+  }
+  return text + otherwise_text(value, style);
 }
 
 // Values come in the order of the field table; one that no part names goes with the one before it.
@@ -191,8 +170,9 @@ std::string values_text(const RuleShowAnswer& answer, const TextStyle& style) {
       continue;
     }
     const Place place = place_of(value);
-    TableRow row{
-        {std::string{place.label}, value_text(value, style), ground_text(value, answer.sources)}};
+    TableRow row{{std::string{place.label},
+                  rule_value_text(value, style),
+                  ground_text(value, answer.sources, style)}};
     if (place.part != nullptr && place.part != here) {
       here = place.part;
       row.above = '\n' + heading_text(here->heading, style);
@@ -214,7 +194,8 @@ std::string remarks_text(const RuleShowAnswer& answer,
     if (value.key == key) {
       const std::string said =
           key == "cautions" ? std::string{caution_sentence(value.word)} : value.word;
-      text += paragraph("  ", fmt::format("{} ({})", said, ground_text(value, answer.sources)));
+      text +=
+          paragraph("  ", fmt::format("{} ({})", said, ground_text(value, answer.sources, style)));
     }
   }
   return text.empty() ? "" : '\n' + heading_text(heading, style) + text;
@@ -228,6 +209,10 @@ std::string source_text(const RuleSource& source, std::size_t number) {
   return paragraph(fmt::format("  [{}] ", number), fmt::format("{} ({})", text, source.kind));
 }
 
+std::string names_line(std::string_view lead, const std::vector<std::string>& names) {
+  return names.empty() ? "" : paragraph("", fmt::format("{}: {}.", lead, fmt::join(names, ", ")));
+}
+
 std::string rule_head(const RuleShowAnswer& answer, const TextStyle& style) {
   std::string text = heading_text(fmt::format("{} ({})", answer.accepted, answer.family), style);
   if (!answer.read_as.empty()) {
@@ -236,50 +221,51 @@ std::string rule_head(const RuleShowAnswer& answer, const TextStyle& style) {
   if (answer.by_synonym) {
     text += paragraph("", fmt::format("{} is an older name of {}.", answer.taxon, answer.accepted));
   }
-  return text + paragraph("", fmt::format("By the rule of {}.", answer.rule));
-}
-
-std::string degrees_cell(const std::optional<double>& degrees_c, const TextStyle& style) {
-  return degrees_c ? temperature_text(*degrees_c, style) : "";
-}
-
-} // namespace
-
-std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& style) {
-  std::vector<TableRow> rows;
-  for (const auto& rule : answer.rules) {
-    rows.push_back({{rule.rule,
-                     rule.family,
-                     plain_word("growth", rule.growth),
-                     plain_word("start", rule.start),
-                     degrees_cell(rule.night_limit_c, style),
-                     degrees_cell(rule.warm_night_c, style),
-                     rule.half_life_years ? counted_text(*rule.half_life_years, "year") : ""},
-                    ""});
+  text += names_line("Older names on labels", answer.older_names);
+  if (!answer.own_rule) {
+    text += paragraph("",
+                      fmt::format("It has no rule of its own: this is what is known of {} as a "
+                                  "whole, and a species may differ.",
+                                  answer.rule));
+  } else if (answer.rule != answer.accepted) {
+    text += paragraph("", fmt::format("By the rule of {}.", answer.rule));
   }
-  const std::vector<Column> columns{{"Rule", Align::left, true},
-                                    {"Family", Align::left, true},
-                                    {"Grows", Align::left, true},
-                                    {"Started by", Align::left, true},
-                                    {"Nights to", Align::right},
-                                    {"Nights from", Align::right},
-                                    {"Half-life"}};
-  return rows.empty() ? "No rules.\n" : table_text(columns, rows, style, 0);
+  text += names_line("With rules of their own", answer.species_rules);
+  return text + names_line("Yours, over the catalogue's", answer.yours);
 }
 
-std::string rule_show_text(const RuleShowAnswer& answer, const TextStyle& style) {
-  std::string text = rule_head(answer, style);
-  text += values_text(answer, style);
-  text += remarks_text(answer, "cautions", "Cautions", style);
-  text += remarks_text(answer, "notes", "Notes", style);
-  if (!answer.sources.empty()) {
-    text += '\n' + heading_text("Sources", style);
+std::string packet_back_text(const RuleShowAnswer& answer, const TextStyle& style) {
+  constexpr std::size_t lead_width = 11;
+  std::string text = "\n";
+  std::string_view before;
+  const std::vector<PacketBackLine> lines = packet_back(answer, style);
+  for (const auto& line : lines) {
+    std::string lead = line.about == before ? "" : with_capital(line.about);
+    lead.resize(lead_width, ' ');
+    text += paragraph(lead, line.text);
+    before = line.about;
   }
+  return lines.empty() ? "" : text;
+}
+
+std::string sources_text(const RuleShowAnswer& answer, const TextStyle& style) {
+  std::string text = answer.sources.empty() ? "" : '\n' + heading_text("Sources", style);
   std::size_t number = 0;
   for (const auto& source : answer.sources) {
     text += source_text(source, ++number);
   }
   return text;
+}
+
+} // namespace
+
+std::string rule_show_text(const RuleShowAnswer& answer, const TextStyle& style) {
+  const std::string first = rule_head(answer, style) + packet_back_text(answer, style);
+  if (!style.why) {
+    return first + "\nEvery value with its range, ground and source: --why\n";
+  }
+  return first + values_text(answer, style) + remarks_text(answer, "cautions", "Cautions", style) +
+         remarks_text(answer, "notes", "Notes", style) + sources_text(answer, style);
 }
 
 } // namespace nightsow::planner

@@ -24,5 +24,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string to_json(const FetchAnswer& answer);
 [[nodiscard]] std::string to_json(const RulesListAnswer& answer);
 [[nodiscard]] std::string to_json(const RuleShowAnswer& answer);
+[[nodiscard]] std::string to_json(const RulesCheckAnswer& answer);
+[[nodiscard]] std::string to_json(const RulesGapsAnswer& answer);
 
 } // namespace nightsow::planner

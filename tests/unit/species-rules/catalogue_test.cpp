@@ -171,5 +171,16 @@ TEST(Catalogue, NoFilesMakeAnEmptyCatalogue) {
   EXPECT_EQ(refusal_of({family_text("", "Testaceae", family_defaults())}), "");
 }
 
+TEST(Catalogue, TellsTheOlderNamesOfAnAcceptedOne) {
+  const Catalogue catalogue = few_genera();
+  using Names = std::vector<std::string>;
+  EXPECT_EQ(catalogue.older_names("Monsonia"), Names{"Sarcocaulon"});
+  EXPECT_EQ(catalogue.older_names("Monsonia peniculina"), Names{"Sarcocaulon peniculinum"});
+  EXPECT_EQ(catalogue.older_names("Mesembryanthemum"), (Names{"Phyllobolus", "Sceletium"}));
+  EXPECT_EQ(catalogue.older_names("Mesembryanthemum tortuosum"), Names{"Sceletium tortuosum"});
+  EXPECT_EQ(catalogue.older_names("Massonia"), Names{});
+  EXPECT_EQ(catalogue.older_names("Sarcocaulon"), Names{});
+}
+
 } // namespace
 } // namespace nightsow::species_rules

@@ -81,6 +81,44 @@ TEST(CheckRules, LooksFollowEachOther) {
   EXPECT_NE(faults.at(0).find("looks out of order"), std::string::npos);
 }
 
+TEST(CheckRules, WhatDoesNotFitTogetherIsTold) {
+  struct Case {
+    std::string rule;
+    std::string_view said;
+  };
+
+  const auto word = [](std::string_view key, std::string_view value) {
+    return '"' + std::string{key} + R"(": {"value": ")" + std::string{value} +
+           R"(", "evidence": "memory"})";
+  };
+  const std::string cool = number("night_limit_c", "14") + ", ";
+  for (const Case& known :
+       {Case{cool + number("base_c", "20") + ", " + number("optimum_c", "15"), "out of order"},
+        {number("night_limit_c", "14") + ", " + number("ceiling_c", "12"), "its ceiling"},
+        {cool + number("seedling_frost_c", "-4") + ", " + number("older_seedling_frost_c", "-2"),
+         "less frost when older"},
+        {cool + word("seed_size", "dust") + ", " + word("cover", "thin"), "seed like dust"},
+        {cool + word("seed_size", "dust") + ", " + word("cover", "dusting") + ", " +
+             number("cover_mm", "2"),
+         "seed like dust"},
+        {cool + word("seed_size", "fine") + ", " + word("cover", "thin") + ", " +
+             number("cover_mm", "4"),
+         "buries fine seed"},
+        {cool + word("seed_size", "medium") + ", " + word("cover", "half_buried"),
+         "seed that is not large"},
+        {cool + word("seed_size", "medium") + ", " + number("cover_mm", "5"), "leaves uncovered"},
+        {cool + word("seed_size", "large") + ", " + word("cover", "deep"), "needs light"},
+        {cool + word("seed_size", "fleshy") + ", " + word("store", "cool_dry"),
+         "stores fleshy seed"},
+        {cool + number("shade_second_year", "0.6"), "shaded more from year to year"}}) {
+    const std::vector<std::string> faults =
+        rule_faults(R"({"genus": "Aloe", "rule": {)" + known.rule + "}}", family_defaults());
+    ASSERT_FALSE(faults.empty()) << known.rule;
+    EXPECT_NE(faults.front().find(known.said), std::string::npos) << faults.front();
+    EXPECT_EQ(faults.size(), 1U) << known.rule;
+  }
+}
+
 TEST(CheckNames, DifferentNamesAreSound) {
   EXPECT_TRUE(name_faults({family_text(R"({"genus": "Aloe", "synonyms": ["Oldaloe"]})"),
                            family_text(R"({"genus": "Oxalis"})", "Oxaceae")})

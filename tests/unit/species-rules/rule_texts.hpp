@@ -12,12 +12,13 @@
 namespace nightsow::species_rules::rule_texts {
 
 /// Writes a value for every field of the table: lowest numbers and first words, so that a new field
-/// needs no new line here.
+/// needs no new line here. But the ceiling is the highest, so that any night limit fits under it.
 class DefaultsWriter {
 public:
   void operator()(const Field& field, const std::optional<Estimate>& /*member*/) {
-    const std::string lowest = std::to_string(field.lowest);
-    add(field, lowest + R"(, "low": )" + lowest + R"(, "high": )" + lowest);
+    const std::string number =
+        std::to_string(field.key == "ceiling_c" ? field.highest : field.lowest);
+    add(field, number + R"(, "low": )" + number + R"(, "high": )" + number);
   }
 
   template <class E>

@@ -76,7 +76,8 @@ TEST(LocatedJson, KeysWithSlashesAndTildesArePointers) {
 TEST(LocatedJson, AProblemCarriesWhatItIsTold) {
   const LocatedJson json = LocatedJson::parse(R"({"a": 1})", "g.json");
   const Problem problem = json.problem_at("/a", "1", "a name", "write one", Severity::warning);
-  EXPECT_EQ(problem, (Problem{Severity::warning, "g.json", 1, 2, "1", "a name", "write one"}));
+  EXPECT_EQ(problem,
+            (Problem{Severity::warning, "g.json", 1, 2, "1", "a name", "write one", "/a"}));
 }
 
 TEST(LocatedJson, RefusesASyntaxErrorWithItsPlace) {

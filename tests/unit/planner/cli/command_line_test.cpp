@@ -110,6 +110,43 @@ TEST(CommandLine, ATaxonMayBeSeveralWords) {
   EXPECT_EQ(command<RulesShowCommand>("rules show Bulbine annua --json").taxon, "Bulbine annua");
 }
 
+TEST(CommandLine, TheListOfRulesTakesTheWordsOfRuleFiles) {
+  const auto list = command<RulesListCommand>(
+      "rules list old name --family Iridaceae --start at_once --growth opportunist --mat useless "
+      "--seed-size dust --evidence-below grower --in-hand");
+  EXPECT_EQ(list.request.text, "old name");
+  EXPECT_EQ(list.request.family, "Iridaceae");
+  EXPECT_EQ(list.request.start, species_rules::Start::at_once);
+  EXPECT_EQ(list.request.growth, species_rules::Growth::opportunist);
+  EXPECT_EQ(list.request.mat, species_rules::Mat::useless);
+  EXPECT_EQ(list.request.seed_size, species_rules::SeedSize::dust);
+  EXPECT_EQ(list.request.evidence_below, species_rules::Evidence::grower);
+  EXPECT_TRUE(list.in_hand);
+}
+
+TEST(CommandLine, AWordThatNoRuleUsesIsAnsweredWithTheNearest) {
+  for (const auto& [line, right] : std::vector<std::pair<std::string, std::string>>{
+           {"rules list --start at-once", "at_once"},
+           {"rules list --growth sumer", "summer"},
+           {"rules list --mat harmfull", "harmful"},
+           {"rules list --seed-size midium", "medium"},
+           {"rules list --evidence-below grovers", "grower"},
+           {"rules gaps --famly X", "--family"},
+           {"rules gasp", "gaps"}}) {
+    EXPECT_NE(refusal(line).find(right + (right.starts_with('-') || right == "gaps" ? "?" : "\"?")),
+              std::string::npos)
+        << refusal(line);
+  }
+}
+
+TEST(CommandLine, GapsOfRulesMayBeAskedOfAFamilyOrOfWhatIsInHand) {
+  const auto gaps = command<RulesGapsCommand>("rules gaps --family Aizoaceae --in-hand --all");
+  EXPECT_EQ(gaps.request.family, "Aizoaceae");
+  EXPECT_TRUE(gaps.request.all);
+  EXPECT_TRUE(gaps.in_hand);
+  EXPECT_TRUE(command<RulesShowCommand>("rules show Bulbine --why").why);
+}
+
 TEST(CommandLine, AGardenStartsFromPlaceAndReadings) {
   const auto start = command<StartCommand>("start my --latitude -33.1 --longitude +19.2 "
                                            "--readings a/station.csv --elevation 240");
@@ -156,9 +193,7 @@ TEST(CommandLine, CommandsAndOptionsOfLaterVersionsAreUnknown) {
                            "whatif --bench b",
                            "whatif --rule a.b=1",
                            "whatif --sweep warmer=1..2",
-                           "rules check f",
-                           "rules export x",
-                           "rules gaps",
+
                            "whatif --packets f"}) {
     EXPECT_NE(refusal(line), "") << line;
   }

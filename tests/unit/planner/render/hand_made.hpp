@@ -342,6 +342,27 @@ inline RuleShowAnswer small_rule() {
   return rule;
 }
 
+inline RulesGapsAnswer small_gaps() {
+  RulesGapsAnswer answer;
+  answer.rules = 3;
+  FieldGaps field;
+  field.key = "night_limit_c";
+  field.name = "the night limit";
+  field.weight = 4;
+  field.why = "It moves dates.";
+  field.score = 2.5;
+  field.gaps = {{"Bulbine",
+                 "genus",
+                 small_rule().values.at(1),
+                 3.2,
+                 {"Bulbine", "Bulbine annua", "Bulbine mesembryanthoides"},
+                 "Sow half at {low} and half at {high}."}};
+  field.more = 2;
+  answer.fields = {field};
+  answer.more = 1;
+  return answer;
+}
+
 /// The first line that is wider than the screen; empty when all fit.
 inline std::string first_line_too_wide(const std::string& text) {
   std::istringstream lines{text};

@@ -205,5 +205,25 @@ TEST(RulesJson, ANumberHasItsRangeAndAWordHasNone) {
   EXPECT_TRUE(json["read_as"].is_null());
 }
 
+TEST(RulesJson, ThePacketBackStandsThereAsItIsShown) {
+  RuleShowAnswer rule = small_rule();
+  const Json json = Json::parse(to_json(rule));
+  ASSERT_FALSE(json["packet_back"].empty());
+  EXPECT_EQ(json["packet_back"][0]["about"], "when");
+  EXPECT_EQ(json["packet_back"][0]["text"],
+            "Cool nights start it: sow for the time when nights lie at or under 12 °C (9.5 to "
+            "14.5).");
+  EXPECT_TRUE(json["half_ripe"].is_null());
+  rule.half_ripe = RipeningDays{80, 40, 160, 20};
+  EXPECT_EQ(Json::parse(to_json(rule))["half_ripe"]["days"], 80);
+}
+
+TEST(RulesJson, AGapHasItsTrialWithTheEndsOfItsRange) {
+  const Json json = Json::parse(to_json(small_gaps()));
+  EXPECT_EQ(json["fields"][0]["gaps"][0]["trial"], "Sow half at 9.5 °C and half at 14.5 °C.");
+  EXPECT_EQ(json["fields"][0]["gaps"][0]["value"]["low"], 9.5);
+  EXPECT_TRUE(json["family"].is_null());
+}
+
 } // namespace
 } // namespace nightsow::planner

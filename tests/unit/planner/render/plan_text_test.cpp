@@ -48,8 +48,8 @@ Not this season, or not here
 Cautions
   The bulbs are poisonous when eaten: keep them from children and animals. Packets: S01.
   Spines: mind your hands and eyes. Packets: S20.
-  Protected or in controlled trade: check which permits you need before seed or plants are bought,
-  sent or carried across a border. Packets: S20.
+  Protected, or in controlled trade, in some places: ask the authorities there which permits seed
+  and plants need before they are collected, bought, sent or carried across a border. Packets: S20.
   Heat mats are mains electricity near water: use a residual-current device, keep plugs and
   thermostat dry, put the probe into a pot, and follow your local rules. Packets: S20.
   Dry mineral mixes give off dust that harms the lungs: wear a mask, and wet the mix before you stir
