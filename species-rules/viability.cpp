@@ -1,17 +1,11 @@
 #include "species-rules/viability.hpp"
 
 #include "species-rules/normal.hpp"
+#include "species-rules/seed_moisture.hpp"
 
 #include <cmath>
 
 namespace nightsow::species_rules {
-
-namespace {
-
-constexpr double universal_ch = 0.0329;
-constexpr double universal_cq = 0.000478;
-
-} // namespace
 
 double ageing_factor(double store_c) {
   const double exponent =
@@ -19,9 +13,16 @@ double ageing_factor(double store_c) {
   return std::pow(10.0, exponent);
 }
 
+double ageing_factor(double store_c, double humidity) {
+  return ageing_factor(store_c) * moisture_ageing_factor(humidity);
+}
+
+double probits_lost(double half_life_years, double years_at_room) {
+  return years_at_room * initial_probit / half_life_years;
+}
+
 double share_alive(double half_life_years, double years_at_room) {
-  const double sigma_years = half_life_years / initial_probit;
-  return normal_share(initial_probit - years_at_room / sigma_years);
+  return normal_share(initial_probit - probits_lost(half_life_years, years_at_room));
 }
 
 } // namespace nightsow::species_rules

@@ -1,0 +1,147 @@
+#include "species-rules/germination_evidence.hpp"
+
+#include "species-rules/development.hpp"
+#include "species-rules/normal.hpp"
+#include "species-rules/release.hpp"
+#include "species-rules/viability.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <vector>
+
+namespace nightsow::species_rules {
+
+namespace {
+
+// A range of four in five cases is so many standard deviations wide.
+constexpr double range_in_deviations = 2.5631031310892007;
+// A beta distribution as sure as this many seeds tried at most, and as unsure as this at least.
+constexpr double most_sure = 2000.0;
+constexpr double least_sure = 1.0;
+constexpr double near_none = 0.002;
+constexpr std::size_t alive_steps = 400;
+constexpr std::size_t germination_steps = 100;
+
+struct Weighted {
+  double share = 0.0;
+  double weight = 0.0;
+};
+
+// A beta distribution with this mean and range, on a fine grid.
+std::vector<Weighted> beta_grid(const ShareRange& range, std::size_t steps) {
+  if (range.low == range.high) {
+    return {{range.share, 1.0}};
+  }
+  const double mean = std::clamp(range.share, near_none, 1.0 - near_none);
+  const double deviation = (range.high - range.low) / range_in_deviations;
+  const double sure =
+      std::clamp(mean * (1.0 - mean) / (deviation * deviation) - 1.0, least_sure, most_sure);
+  std::vector<Weighted> grid(steps);
+  for (std::size_t i = 0; i < steps; ++i) {
+    const double share = (static_cast<double>(i) + 0.5) / static_cast<double>(steps);
+    const double log_density =
+        (sure * mean - 1.0) * std::log(share) + (sure * (1.0 - mean) - 1.0) * std::log1p(-share);
+    grid[i] = {share, log_density};
+  }
+  const double highest =
+      std::max_element(grid.begin(), grid.end(), [](const Weighted& a, const Weighted& b) {
+        return a.weight < b.weight;
+      })->weight;
+  for (Weighted& point : grid) {
+    point.weight = std::exp(point.weight - highest);
+  }
+  return grid;
+}
+
+// Log-likelihood of the count when each seed comes up with this chance.
+double log_chance(const TestCount& count, double comes_up) {
+  constexpr double never_quite = 1e-9;
+  const double chance = std::clamp(comes_up, never_quite, 1.0 - never_quite);
+  return count.sprouted * std::log(chance) + (count.of - count.sprouted) * std::log1p(-chance);
+}
+
+// The share under which so much of the weight lies; within a step straight.
+double quantile(const std::vector<Weighted>& grid, double total, double part) {
+  const double half_step = 0.5 / static_cast<double>(grid.size());
+  double before = 0.0;
+  for (const Weighted& point : grid) {
+    if (before + point.weight >= part * total) {
+      const double within = point.weight > 0.0 ? (part * total - before) / point.weight : 0.5;
+      return point.share + (2.0 * within - 1.0) * half_step;
+    }
+    before += point.weight;
+  }
+  return 1.0;
+}
+
+ShareRange range_of(const std::vector<Weighted>& grid) {
+  if (grid.size() == 1) {
+    return {grid.front().share, grid.front().share, grid.front().share};
+  }
+  double total = 0.0;
+  double sum = 0.0;
+  for (const Weighted& point : grid) {
+    total += point.weight;
+    sum += point.weight * point.share;
+  }
+  return {sum / total, quantile(grid, total, 0.1), quantile(grid, total, 0.9)};
+}
+
+// The chance of the count, averaged over how fit the test may have been, against the best that any
+// share could have had.
+double weight_of(const TestCount& count, double living_up, std::span<const double> fits) {
+  const double came_up = static_cast<double>(count.sprouted) / count.of;
+  const double best = log_chance(count, came_up);
+  double sum = 0.0;
+  for (const double fit : fits) {
+    sum += std::exp(log_chance(count, living_up * std::max(fit, came_up)) - best);
+  }
+  return sum;
+}
+
+} // namespace
+
+double test_fit(const SeedParameters& seed, double at_c) {
+  double released = 1.0;
+  if (seed.release) {
+    released = seed.start == Start::hot ? released_by_warmth(at_c, *seed.release)
+                                        : released_by_cool(at_c, *seed.release);
+  }
+  const double passed_c_d = test_days * thermal_rate(at_c, seed.cardinal);
+  return released * emerged_share(passed_c_d, seed.thermal_time_c_d, seed.thermal_time_spread);
+}
+
+SeedBelief after_test(const SeedBelief& before,
+                      const TestCount& count,
+                      std::span<const double> fits) {
+  const std::vector<Weighted> alive_before = beta_grid(before.alive, alive_steps);
+  const std::vector<Weighted> germination_before = beta_grid(before.germination, germination_steps);
+  std::vector<Weighted> alive = alive_before;
+  std::vector<Weighted> germination = germination_before;
+  for (Weighted& point : alive) {
+    point.weight = 0.0;
+  }
+  for (Weighted& point : germination) {
+    point.weight = 0.0;
+  }
+  for (std::size_t a = 0; a < alive.size(); ++a) {
+    for (std::size_t g = 0; g < germination.size(); ++g) {
+      const double weight = alive_before[a].weight * germination_before[g].weight *
+                            weight_of(count, alive[a].share * germination[g].share, fits);
+      alive[a].weight += weight;
+      germination[g].weight += weight;
+    }
+  }
+  return {range_of(alive), range_of(germination)};
+}
+
+ShareRange germination_of_living(const Estimate& germination_share) {
+  const double fresh = normal_share(initial_probit);
+  return {std::min(1.0, germination_share.value / fresh),
+          std::min(1.0, germination_share.low / fresh),
+          std::min(1.0, germination_share.high / fresh)};
+}
+
+} // namespace nightsow::species_rules

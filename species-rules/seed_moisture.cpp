@@ -1,0 +1,39 @@
+#include "species-rules/seed_moisture.hpp"
+
+#include "species-rules/viability.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nightsow::species_rules {
+
+namespace {
+
+constexpr double usual_cw = 4.8;
+// Its part in the quotient of two moistures is small (common practice, no source).
+constexpr double usual_oil_share = 0.2;
+
+double room_moisture_wet_pct(double humidity) {
+  return wet_from_dry_pct(balanced_moisture_dry_pct(humidity, room_c, usual_oil_share));
+}
+
+} // namespace
+
+double balanced_moisture_dry_pct(double humidity, double store_c, double oil_share) {
+  return std::sqrt(-440.0 * std::log(1.0 - humidity)) * (1.0 - oil_share) / (1.1 + store_c / 90.0);
+}
+
+double wet_from_dry_pct(double moisture_dry_pct) {
+  return 100.0 * moisture_dry_pct / (100.0 + moisture_dry_pct);
+}
+
+double dry_from_wet_pct(double moisture_wet_pct) {
+  return 100.0 * moisture_wet_pct / (100.0 - moisture_wet_pct);
+}
+
+double moisture_ageing_factor(double humidity) {
+  const double counted = std::clamp(humidity, desiccated_humidity, damp_humidity);
+  return std::pow(room_moisture_wet_pct(counted) / room_moisture_wet_pct(room_humidity), usual_cw);
+}
+
+} // namespace nightsow::species_rules
