@@ -1,6 +1,7 @@
 #include "planner/cli/command_line.hpp"
 
 #include "climate/base/problem.hpp"
+#include "planner/cli/typed_seed.hpp"
 #include "planner/cli/typed_values.hpp"
 #include "planner/cli/typed_words.hpp"
 
@@ -143,11 +144,32 @@ FetchCommand fetch_command(const TypedWords& typed) {
   return command;
 }
 
-RulesShowCommand show_rule_command(const TypedWords& typed) {
+SeedOutlookCommand seed_outlook_command(const TypedWords& typed, std::string taxon) {
+  SeedOutlookRequest request;
+  request.taxon = std::move(taxon);
+  request.age = typed_age("--age", *typed.age);
+  if (typed.stored) {
+    request.stored = typed_store("--stored", *typed.stored);
+    request.stored_as_written = typed_text("--stored", *typed.stored);
+  }
+  if (typed.tested) {
+    request.tested = typed_test("--tested", *typed.tested);
+  }
+  return {std::move(request)};
+}
+
+Command show_rule_command(const TypedWords& typed) {
   if (typed.taxon.empty()) {
     wrong_use("nightsow rules show", "no taxon is given", "a genus or species", "add one");
   }
-  return {fmt::format("{}", fmt::join(typed.taxon, " "))};
+  std::string taxon = fmt::format("{}", fmt::join(typed.taxon, " "));
+  if (typed.age) {
+    return seed_outlook_command(typed, std::move(taxon));
+  }
+  if (typed.stored || typed.tested) {
+    wrong_use(typed.stored ? "--stored" : "--tested", "goes with the age of seed", "", "add --age");
+  }
+  return RulesShowCommand{std::move(taxon)};
 }
 
 void refuse_missing_start_options(const TypedWords& typed) {

@@ -5,6 +5,7 @@
 #include "planner/answers/climate_report.hpp"
 #include "planner/answers/nights.hpp"
 #include "planner/answers/plan.hpp"
+#include "planner/answers/seed_outlook.hpp"
 #include "planner/answers/whatif.hpp"
 #include "planner/garden/new_garden.hpp"
 
@@ -60,6 +61,10 @@ struct RulesShowCommand {
   std::string taxon;
 };
 
+struct SeedOutlookCommand {
+  SeedOutlookRequest request;
+};
+
 struct StartCommand {
   std::filesystem::path folder;   ///< empty: the present folder
   std::filesystem::path readings; ///< the weather file, where it is now
@@ -80,6 +85,7 @@ using Command = std::variant<PlanCommand,
                              FetchCommand,
                              RulesListCommand,
                              RulesShowCommand,
+                             SeedOutlookCommand,
                              StartCommand,
                              ShowText>;
 

@@ -139,7 +139,11 @@ void add_rules(CLI::App& app, TypedWords& typed) {
   CLI::App& show = command(rules, "show", "the whole rule of a genus or species, with sources");
   show.add_option("TAXON", typed.taxon, "a genus or species, in one word or several")
       ->type_name("");
-  show.footer(command_footer("rules show Bulbine annua"));
+  option(show, "--age", typed.age, "AGE", "18mo, 2y, 90d, 6w: seed of that age, alive and ripe?");
+  option(show, "--stored", typed.stored, "STORE", "with --age: where, as in packets.csv");
+  option(show, "--tested", typed.tested, "COUNT", "with --age: a germination test, as 14/20");
+  show.footer(example("rules show Bulbine annua\n"
+                      "  nightsow rules show Albuca --age 18mo --stored fridge"));
 }
 
 void add_start(CLI::App& app, TypedWords& typed) {

@@ -50,6 +50,9 @@ struct TypedWords {
   bool dry_run = false;
   // rules show
   std::vector<std::string> taxon;
+  MaybeText age;
+  MaybeText stored;
+  MaybeText tested;
   // start
   MaybeText folder;
   MaybeText latitude;
