@@ -4,9 +4,11 @@
 #include "planner/model/count_range.hpp"
 #include "planner/model/expected_plants.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "species-rules/drawn_parameters.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -33,13 +35,22 @@ bool uses_mat(const species_rules::Rule& rule) {
           rule.sowing.mat->value == species_rules::Mat::helpful);
 }
 
-// What a packet holds on a day to come, kept as it is now until then.
+species_rules::Estimate known(double value) {
+  return {value, value, value, {}};
+}
+
+// What a packet holds on a day to come, kept as planned until then, were the seed as drawn.
 SharesOnDay shares_of(const LineInput& input, Date first) {
-  return [&input, first](const SeedParameters& seed, int day) {
+  species_rules::Rule of_seed;
+  of_seed.seed = input.rule.rule.seed;
+  return [&input, first, rule = std::move(of_seed)](const SeedParameters& drawn, int day) mutable {
+    rule.seed.half_life_years = known(drawn.half_life_years);
+    rule.seed.after_ripening_c_d = known(drawn.after_ripening_c_d);
+    rule.seed.germination_share = known(drawn.germination_share);
     const SeedState state =
-        seed_state(input.packet, input.rule.rule, std::max(input.garden.today, first + Days{day}));
-    return SeedShares{state.alive / fresh_share_alive * seed.germination_share,
-                      state.ripe ? 1.0 : 0.0};
+        seed_state(input.packet, rule, std::max(input.garden.today, first + Days{day}));
+    const double ripe = state.alive > 0.0 ? state.alive_and_ripe / state.alive : 0.0;
+    return SeedShares{state.alive * state.germination, std::min(1.0, ripe)};
   };
 }
 
@@ -93,7 +104,8 @@ std::optional<Expected> expectation(const LineInput& input,
     return std::nullopt;
   }
   const Date first = courses.front().first;
-  const std::vector<SeedParameters> seeds(courses.size(), species_rules::seed_parameters(rule));
+  const std::vector<SeedParameters> seeds =
+      species_rules::drawn_parameters(input.rule, static_cast<int>(courses.size()));
   ExpectedPlants plants{courses, seeds, care_of(rule), season_days(season, first)};
   const SharesOnDay shares = shares_of(input, first);
   const int day = days_between(first, first_water);

@@ -55,10 +55,21 @@ struct Keep {
   std::optional<Date> until;
 };
 
+/// A germination test, and the share of living seed that could have come up in it.
+struct TestAnswer {
+  int sprouted = 0;
+  int of = 0;
+  std::optional<Date> on;
+  double fit = 0.0;
+};
+
 /// What is known of the seed in the packet.
 struct SeedAnswer {
   std::optional<double> age_years;
+  bool store_known = true;
+  std::optional<TestAnswer> tested;  ///< empty: none, or none that can be used
   std::optional<NumberSpread> alive; ///< share
+  std::optional<NumberSpread> ripe;  ///< share; empty: age not known
   std::optional<Date> ripe_on;       ///< half of it ripe, kept as it is; empty: already, or unknown
   bool fading = false;
   double lost_by_waiting = 0.0; ///< share of today's living seed that dies within the coming year

@@ -4,6 +4,7 @@
 #include "planner/answers/figures.hpp"
 #include "planner/answers/line_timing.hpp"
 #include "planner/answers/make_heads.hpp"
+#include "planner/answers/seed_reasons.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_place.hpp"
 #include "planner/model/seed_state.hpp"
@@ -19,8 +20,6 @@ namespace {
 
 using species_rules::word_of;
 
-// From this half-life on a packet is said to keep.
-constexpr double keeps_half_life_years = 5.0;
 // From this share on deferral is worth a warning: keep the pot for another cooling limb.
 constexpr double deferral_worth_saying = 0.15;
 constexpr int most_seasons_ahead = 4;
@@ -50,46 +49,6 @@ How how_of(const species_rules::Rule& rule, std::optional<double> seeds) {
   how.main_look_days = whole(rule.seedling.main_look_days);
   how.last_look_days = whole(rule.seedling.last_look_days);
   return how;
-}
-
-SeedAnswer seed_answer(const SeedState& seed) {
-  SeedAnswer answer;
-  if (!seed.age_years) {
-    return answer;
-  }
-  answer.age_years = rounded_tenth(*seed.age_years);
-  answer.alive = NumberSpread{
-      rounded_share(seed.alive), rounded_share(seed.alive_low), rounded_share(seed.alive_high)};
-  answer.ripe_on = seed.ripe ? std::nullopt : seed.ripe_on;
-  answer.fading = seed.fading();
-  answer.lost_by_waiting = rounded_share(seed.lost_by_waiting());
-  return answer;
-}
-
-void add_seed_reasons(const Packet& packet,
-                      const species_rules::Rule& rule,
-                      const SeedState& seed,
-                      bool this_season,
-                      std::vector<Reason>& reasons,
-                      std::vector<Reason>& risks) {
-  if (!seed.age_years) {
-    risks.push_back({ReasonCode::seed_age_unknown, {}});
-    return;
-  }
-  const NamedValue alive{"alive", Share{rounded_share(seed.alive)}};
-  const NamedValue age{"age_years", rounded_tenth(*seed.age_years)};
-  if (seed.fading() && this_season) {
-    reasons.insert(reasons.begin(), {ReasonCode::seed_fading, {alive, age}});
-  } else if (seed.fading()) {
-    reasons.push_back({ReasonCode::seed_fades_first, {alive, age}});
-  } else {
-    const bool keeps = value_or(rule.seed.half_life_years, 0.0) >= keeps_half_life_years;
-    reasons.push_back({keeps ? ReasonCode::seed_keeps : ReasonCode::seed_alive, {alive, age}});
-  }
-  if (packet.harvest_guessed) {
-    risks.push_back({ReasonCode::harvest_guessed,
-                     {{"first", packet.harvested->first}, {"last", packet.harvested->last}}});
-  }
 }
 
 void add_name_reasons(const species_rules::Lookup& lookup,
@@ -293,8 +252,12 @@ PlanLine plan_line(const LoadedGarden& garden,
     std::get<Sowing>(line.place).expected = expected;
     reasons = &std::get<Sowing>(line.place).reasons;
   }
-  const bool this_season = std::holds_alternative<Sowing>(line.place);
-  add_seed_reasons(packet, lookup.found->rule, seed, this_season, *reasons, risks);
+  SeedReasons of_seed =
+      seed_reasons(packet, lookup.found->rule, seed, std::holds_alternative<Sowing>(line.place));
+  risks = std::move(of_seed.risks);
+  reasons->insert(of_seed.first ? reasons->begin() : reasons->end(),
+                  std::make_move_iterator(of_seed.reasons.begin()),
+                  std::make_move_iterator(of_seed.reasons.end()));
   add_name_reasons(lookup, packet.taxon, *reasons);
   const Bench& bench = bench_named(garden.garden, input.bench);
   if (auto reached = bench_reason(seasons.climate(input.bench).bench, bench)) {

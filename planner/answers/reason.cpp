@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 58> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 61> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -57,6 +57,9 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 58> names{{
     {Code::seed_alive, "seed_alive"},
     {Code::seed_age_unknown, "seed_age_unknown"},
     {Code::harvest_guessed, "harvest_guessed"},
+    {Code::store_unknown, "store_unknown"},
+    {Code::seed_tested, "seed_tested"},
+    {Code::test_says_little, "test_says_little"},
     {Code::seed_not_ripe, "seed_not_ripe"},
     {Code::fleshy_at_once, "fleshy_at_once"},
     {Code::defers, "defers"},

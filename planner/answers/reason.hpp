@@ -63,6 +63,9 @@ enum class ReasonCode {
   seed_alive,       ///< alive, age_years
   seed_age_unknown, ///< no value
   harvest_guessed,  ///< first, last
+  store_unknown,    ///< no value: how it was kept is not written
+  seed_tested,      ///< sprouted, of, alive, on (may be left out)
+  test_says_little, ///< at_c (may be left out): it suited little of the seed
   seed_not_ripe,    ///< ripe_on (as it is kept), on_shelf (moved); either may be left out
   fleshy_at_once,   ///< no value
   defers,           ///< share

@@ -2,6 +2,7 @@
 
 #include "climate/base/problem.hpp"
 #include "planner/cli/typed_rules.hpp"
+#include "planner/cli/typed_seed.hpp"
 #include "planner/cli/typed_values.hpp"
 #include "planner/cli/typed_words.hpp"
 
@@ -144,6 +145,31 @@ FetchCommand fetch_command(const TypedWords& typed) {
   return command;
 }
 
+SeedOutlookCommand seed_outlook_command(const TypedWords& typed, std::string taxon) {
+  SeedOutlookRequest request;
+  request.taxon = std::move(taxon);
+  request.age = typed_age("--age", *typed.age);
+  if (typed.stored) {
+    request.stored = typed_store("--stored", *typed.stored);
+    request.stored_as_written = typed_text("--stored", *typed.stored);
+  }
+  if (typed.tested) {
+    request.tested = typed_test("--tested", *typed.tested);
+  }
+  return {std::move(request)};
+}
+
+Command show_rule_command(const TypedWords& typed) {
+  RulesShowCommand show = typed_rules_show(typed);
+  if (typed.age) {
+    return seed_outlook_command(typed, std::move(show.taxon));
+  }
+  if (typed.stored || typed.tested) {
+    wrong_use(typed.stored ? "--stored" : "--tested", "goes with the age of seed", "", "add --age");
+  }
+  return show;
+}
+
 void refuse_missing_start_options(const TypedWords& typed) {
   Words missing;
   const std::array needed{std::pair{"--latitude DEG", &typed.latitude},
@@ -217,7 +243,7 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
     return typed_rules_list(typed);
   }
   if (typed.command == "rules show") {
-    return typed_rules_show(typed);
+    return show_rule_command(typed);
   }
   if (typed.command == "rules check") {
     return typed_rules_check(typed);

@@ -7,6 +7,7 @@
 #include "planner/answers/plan.hpp"
 #include "planner/answers/rules_gaps.hpp"
 #include "planner/answers/rules_report.hpp"
+#include "planner/answers/seed_outlook.hpp"
 #include "planner/answers/whatif.hpp"
 #include "planner/garden/new_garden.hpp"
 
@@ -79,6 +80,10 @@ struct RulesGapsCommand {
   bool in_hand = false;     ///< of the garden's packets only
 };
 
+struct SeedOutlookCommand {
+  SeedOutlookRequest request;
+};
+
 struct StartCommand {
   std::filesystem::path folder;   ///< empty: the present folder
   std::filesystem::path readings; ///< the weather file, where it is now
@@ -102,6 +107,7 @@ using Command = std::variant<PlanCommand,
                              RulesCheckCommand,
                              RulesExportCommand,
                              RulesGapsCommand,
+                             SeedOutlookCommand,
                              StartCommand,
                              ShowText>;
 

@@ -167,7 +167,11 @@ void add_rules(CLI::App& app, TypedWords& typed) {
   show.add_option("TAXON", typed.taxon, "a genus or species, in one word or several")
       ->type_name("");
   flag(show, "--why", typed.why, "every value with its range, evidence, source and origin");
-  show.footer(command_footer("rules show Bulbine annua --why"));
+  option(show, "--age", typed.age, "AGE", "18mo, 2y, 90d, 6w: seed of that age, alive and ripe?");
+  option(show, "--stored", typed.stored, "STORE", "with --age: where, as in packets.csv");
+  option(show, "--tested", typed.tested, "COUNT", "with --age: a germination test, as 14/20");
+  show.footer(command_footer("rules show Bulbine annua --why\n"
+                             "  nightsow rules show Albuca --age 18mo --stored fridge"));
   CLI::App& check = command(rules, "check", "every fault of a file of rules, and where it stands");
   check.add_option("FILE", typed.files, "files as a garden's rules/ holds them")->type_name("");
   check.footer(command_footer("rules check my-garden/rules/bulbine.json"));

@@ -60,6 +60,9 @@ struct TypedWords {
   MaybeText seed_size;
   MaybeText evidence_below;
   bool in_hand = false;
+  MaybeText age;
+  MaybeText stored;
+  MaybeText tested;
   // start
   MaybeText folder;
   MaybeText latitude;

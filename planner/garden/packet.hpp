@@ -2,6 +2,7 @@
 
 #include "climate/base/date.hpp"
 #include "planner/garden/date_range.hpp"
+#include "species-rules/seed_moisture.hpp"
 
 #include <cstddef>
 #include <optional>
@@ -23,10 +24,11 @@ struct SeedCount {
 
 /// Where the seed was kept, in the order of time. Empty `until`: up to today.
 struct StoreStage {
-  std::string
-      place; ///< as written: shelf, fridge, freezer, indoors, or any word with a temperature
+  std::string place; ///< as written: shelf, fridge, freezer, indoors, unknown, or any other word
   double store_c = 20.0;
-  std::optional<Date> until; ///< included
+  std::optional<Date> until;                      ///< included
+  double humidity = species_rules::room_humidity; ///< of its air, 0..1
+  bool known = true; ///< false: how it was kept is not known, and the numbers mean nothing
 };
 
 /// "14/20 2026-01-10 15C".

@@ -3,6 +3,7 @@
 #include "climate/base/nearest_name.hpp"
 #include "planner/garden/packet_values.hpp"
 #include "planner/garden/plain_text.hpp"
+#include "planner/garden/store_stages.hpp"
 
 #include <fmt/format.h>
 
@@ -57,7 +58,8 @@ constexpr auto columns = std::to_array<PacketColumn>({
      read_as<&Packet::received, parse_date_range>},
     {"stored",
      "storage store kept keptin",
-     "shelf, fridge, freezer or indoors, or stages such as: shelf 22C to 2026-03-01; fridge",
+     "shelf, fridge, freezer, indoors or unknown, or stages such as: shelf 22C to 2026-03-01; "
+     "fridge; dry, desiccated or damp may stand beside them",
      read_as<&Packet::stored, parse_store_stages>},
     {"tested",
      "test germinationtest",

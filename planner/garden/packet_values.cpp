@@ -25,13 +25,6 @@ constexpr double hottest_store_c = 60.0;
 constexpr std::string_view en_dash = "\xE2\x80\x93";
 constexpr std::string_view degree_sign = "\xC2\xB0";
 
-constexpr std::array<std::pair<std::string_view, double>, 4> store_words{{
-    {"shelf", 20.0},
-    {"indoors", 20.0},
-    {"fridge", 5.0},
-    {"freezer", -18.0},
-}};
-
 bool is_digit(char c) {
   return c >= '0' && c <= '9';
 }
@@ -50,20 +43,6 @@ bool take_suffix(std::string_view& text, std::string_view suffix) {
   }
   text = trimmed(text.substr(0, text.size() - suffix.size()));
   return true;
-}
-
-// A comma is a decimal comma: there is no thousands separator here.
-std::optional<double> parse_decimal(std::string_view text) {
-  std::string number(text);
-  std::replace(number.begin(), number.end(), ',', '.');
-  const bool plain = std::all_of(
-      number.begin(), number.end(), [](char c) { return is_digit(c) || c == '.' || c == '-'; });
-  double value = 0.0;
-  const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value);
-  if (!plain || error != std::errc{} || end != number.data() + number.size()) {
-    return std::nullopt;
-  }
-  return value;
 }
 
 // Spreadsheets write 40 as 40.0 where a column has gaps. 1,000 could be one or a thousand.
@@ -102,6 +81,19 @@ std::optional<SeedCount> parse_seed_range(std::string_view text) {
 
 } // namespace
 
+std::optional<double> parse_decimal(std::string_view text) {
+  std::string number(text);
+  std::replace(number.begin(), number.end(), ',', '.');
+  const bool plain = std::all_of(
+      number.begin(), number.end(), [](char c) { return is_digit(c) || c == '.' || c == '-'; });
+  double value = 0.0;
+  const auto [end, error] = std::from_chars(number.data(), number.data() + number.size(), value);
+  if (!plain || error != std::errc{} || end != number.data() + number.size()) {
+    return std::nullopt;
+  }
+  return value;
+}
+
 std::optional<SeedCount> parse_seed_count(std::string_view cell) {
   const std::string lower = lower_case(trimmed(cell));
   std::string_view text = lower;
@@ -134,71 +126,6 @@ std::optional<double> parse_temperature(std::string_view cell) {
   const double value = celsius ? *number : from_fahrenheit(*number).degrees();
   const bool possible = value >= coldest_store_c && value <= hottest_store_c;
   return possible ? std::optional(value) : std::nullopt;
-}
-
-namespace {
-
-// "shelf 22C": a word, and a temperature that begins with the first digit or its sign.
-std::optional<StoreStage> parse_place(std::string_view text) {
-  std::size_t number = text.find_first_of("0123456789");
-  if (number == std::string_view::npos) {
-    const std::string word = lower_case(text);
-    const auto* known = std::find_if(store_words.begin(),
-                                     store_words.end(),
-                                     [&](const auto& entry) { return entry.first == word; });
-    if (known == store_words.end()) {
-      return std::nullopt;
-    }
-    return StoreStage{std::string(text), known->second, {}};
-  }
-  if (number > 0 && text[number - 1] == '-') {
-    --number;
-  }
-  const std::string_view place = trimmed(text.substr(0, number));
-  const auto store_c = parse_temperature(text.substr(number));
-  if (place.empty() || !store_c) {
-    return std::nullopt;
-  }
-  return StoreStage{std::string(place), *store_c, {}};
-}
-
-std::optional<StoreStage> parse_stage(std::string_view text) {
-  for (const std::string_view until : {" to ", " until "}) {
-    const std::size_t at = text.find(until);
-    if (at == std::string_view::npos) {
-      continue;
-    }
-    auto stage = parse_place(trimmed(text.substr(0, at)));
-    const auto last_day = parse_date_range(text.substr(at + until.size()));
-    if (!stage || !last_day) {
-      return std::nullopt;
-    }
-    stage->until = last_day->last;
-    return stage;
-  }
-  return parse_place(text);
-}
-
-} // namespace
-
-std::optional<std::vector<StoreStage>> parse_store_stages(std::string_view cell) {
-  std::string_view text = cell;
-  std::vector<StoreStage> stages;
-  while (true) {
-    const std::size_t end = std::min(text.find(';'), text.size());
-    const auto stage = parse_stage(trimmed(text.substr(0, end)));
-    const bool follows =
-        stage && (stages.empty() ||
-                  (stages.back().until && (!stage->until || *stages.back().until < *stage->until)));
-    if (!follows) {
-      return std::nullopt;
-    }
-    stages.push_back(*stage);
-    if (end == text.size()) {
-      return stages;
-    }
-    text.remove_prefix(end + 1);
-  }
 }
 
 std::optional<GerminationTest> parse_germination_test(std::string_view cell) {

@@ -5,7 +5,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace nightsow::planner {
 
@@ -16,13 +15,11 @@ namespace nightsow::planner {
 /// "40", "~40", "ca. 40", "30-60", "0.2g", "0,2 g", "150 mg"; "seeds" may follow. 0 is a number.
 [[nodiscard]] std::optional<SeedCount> parse_seed_count(std::string_view cell);
 
+/// "4.5" or "4,5": a comma is a decimal comma, there is no thousands separator here.
+[[nodiscard]] std::optional<double> parse_decimal(std::string_view text);
+
 /// "22C", "5 °C", "-18 C", "72F", in °C. A unit is required; -80 °C to 60 °C.
 [[nodiscard]] std::optional<double> parse_temperature(std::string_view cell);
-
-/// "fridge" or "shelf 22C to 2026-03-01; fridge". Every stage but the last has its last day, in
-/// the order of time. shelf and indoors are 20 °C, fridge 5, freezer -18 where no temperature is
-/// written; any other word needs one.
-[[nodiscard]] std::optional<std::vector<StoreStage>> parse_store_stages(std::string_view cell);
 
 /// "14/20", "14/20 2026-01-10", "14/20 2026-01-10 15C", "14/20 15 C".
 [[nodiscard]] std::optional<GerminationTest> parse_germination_test(std::string_view cell);

@@ -1,92 +1,223 @@
 #include "planner/model/seed_state.hpp"
 
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/store_history.hpp"
+#include "species-rules/normal.hpp"
 #include "species-rules/viability.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <vector>
 
 namespace nightsow::planner {
 
 namespace {
 
+using species_rules::Estimate;
+using species_rules::ShareRange;
+using Histories = std::vector<std::vector<StoreStage>>;
+
 constexpr double days_a_year = 365.25;
-constexpr double longest_ripening_days = 3650.0;
-constexpr double ripening_base_c = 5.0; // no after-ripening at or under this
-// A family always gives a half-life; this stands for a rule made by hand without one.
-constexpr double usual_half_life_years = 3.0;
+constexpr Days a_year{365};
+// In a store hardly warmer than the base it takes longer than any seed lives: as good as never.
+constexpr int longest_ripening_days = 3650;
+// A family always gives a half-life and a germination; these stand for a rule made by hand.
+constexpr Estimate usual_half_life_years{3.0, 1.5, 6.0, {}};
+constexpr Estimate usual_germination_share{0.5, 0.3, 0.8, {}};
+// Probits are not there for none and all.
+constexpr double nearly_none = 1e-6;
+// What half ripe may miss by rounding.
+constexpr double hair = 1e-9;
 
-// Years at room temperature that have aged the seed as much as its own store did, and its warm dry
-// degree-days.
-struct Stored {
-  double room_years = 0.0;
-  double ripening_c_d = 0.0;
-  double last_c = species_rules::room_c;
-};
-
-Stored stored_since(const Packet& packet, Date harvested, Date today) {
-  Stored stored;
-  Date from = harvested;
-  const auto keep = [&](Date until, double store_c) {
-    const int days = std::max(0, days_between(from, until));
-    stored.room_years += days / days_a_year * species_rules::ageing_factor(store_c);
-    stored.ripening_c_d += days * std::max(0.0, store_c - ripening_base_c);
-    from = std::max(from, until);
-    stored.last_c = store_c;
-  };
-  for (const StoreStage& stage : packet.stored) {
-    const Date until = stage.until.value_or(today);
-    keep(std::min(today, until), stage.store_c);
-    if (until >= today) {
-      return stored; // later stages have not begun
-    }
-  }
-  if (from < today) {
-    keep(today, stored.last_c);
-  }
-  return stored;
+double probit_of(double share) {
+  return species_rules::normal_quantile(std::clamp(share, nearly_none, 1.0 - nearly_none));
 }
 
-void judge_ripeness(SeedState& state, const Stored& stored, double needed_c_d, Date today) {
-  const double missing = needed_c_d - stored.ripening_c_d;
-  state.ripe = missing <= 0.0;
+/// Seed of a packet whose harvest is known to some days.
+struct Seed {
+  const Packet& packet;
+  Estimate half_life;
+  Estimate needed_c_d;
+  Date first;  ///< earliest harvest …
+  Date middle; ///< … and so on; none after today
+  Date last;
+
+  [[nodiscard]] Histories histories(Date harvested) const {
+    return store_histories(packet, harvested);
+  }
+};
+
+template <class Share> double mean_over(const Histories& histories, Share share) {
+  double sum = 0.0;
+  for (const auto& stages : histories) {
+    sum += share(stages);
+  }
+  return sum / static_cast<double>(histories.size());
+}
+
+template <class Share> double least_over(const Histories& histories, Share share) {
+  double least = share(histories.front());
+  for (const auto& stages : histories) {
+    least = std::min(least, share(stages));
+  }
+  return least;
+}
+
+template <class Share> double most_over(const Histories& histories, Share share) {
+  return -least_over(histories, [&](const auto& stages) { return -share(stages); });
+}
+
+auto alive_on(Date day, Date harvested, double half_life_years) {
+  return [=](const std::vector<StoreStage>& stages) {
+    return species_rules::share_alive(half_life_years, kept(stages, harvested, day).room_years);
+  };
+}
+
+auto ripe_on_day(Date day, Date harvested, double needed_c_d) {
+  return [=](const std::vector<StoreStage>& stages) {
+    return species_rules::ripe_share(kept(stages, harvested, day).ripened_c_d, needed_c_d);
+  };
+}
+
+ShareRange alive_by_age(const Seed& seed, Date day) {
+  return {mean_over(seed.histories(seed.middle), alive_on(day, seed.middle, seed.half_life.value)),
+          least_over(seed.histories(seed.first), alive_on(day, seed.first, seed.half_life.low)),
+          most_over(seed.histories(seed.last), alive_on(day, seed.last, seed.half_life.high))};
+}
+
+double ripe_by_age(const Seed& seed, Date day) {
+  return mean_over(seed.histories(seed.middle),
+                   ripe_on_day(day, seed.middle, seed.needed_c_d.value));
+}
+
+ShareRange ripe_range_by_age(const Seed& seed, Date day) {
+  return {ripe_by_age(seed, day),
+          least_over(seed.histories(seed.last), ripe_on_day(day, seed.last, seed.needed_c_d.high)),
+          most_over(seed.histories(seed.first), ripe_on_day(day, seed.first, seed.needed_c_d.low))};
+}
+
+// What was known on one day, aged to another. Errors of the test and of the half-life are
+// independent, so in probits they add up as squares.
+ShareRange aged(
+    const ShareRange& then, const Seed& seed, const Histories& stores, Date from, Date to) {
+  const auto lost = [&](double half_life_years) {
+    return mean_over(stores, [&](const std::vector<StoreStage>& stages) {
+      return species_rules::probits_lost(half_life_years, kept(stages, from, to).room_years);
+    });
+  };
+  const double middle = probit_of(then.share);
+  const double usual = lost(seed.half_life.value);
+  const double down = std::hypot(middle - probit_of(then.low), lost(seed.half_life.low) - usual);
+  const double up = std::hypot(probit_of(then.high) - middle, usual - lost(seed.half_life.high));
+  const double now = middle - usual;
+  return {species_rules::normal_share(now),
+          species_rules::normal_share(now - down),
+          species_rules::normal_share(now + up)};
+}
+
+// The first of the days from `from` on for which it holds, once it does for good.
+template <class Holds> std::optional<Date> first_day(Date from, Holds holds) {
+  int none_before = 0;
+  int held_by = longest_ripening_days;
+  if (!holds(from + Days{held_by})) {
+    return std::nullopt;
+  }
+  while (none_before < held_by) {
+    const int middle = (none_before + held_by) / 2;
+    if (holds(from + Days{middle})) {
+      held_by = middle;
+    } else {
+      none_before = middle + 1;
+    }
+  }
+  return from + Days{held_by};
+}
+
+bool half(double share) {
+  return share >= 0.5 - hair;
+}
+
+void judge_ripeness(SeedState& state, const Seed& seed, Date today) {
+  state.ripe_share = ripe_range_by_age(seed, today);
+  state.ripe = half(state.ripe_share.share);
   if (state.ripe) {
     return;
   }
-  const auto days_at = [&](double store_c) {
-    return std::ceil(missing / (store_c - ripening_base_c));
-  };
-  state.ripe_on_shelf = today + Days{static_cast<int>(days_at(species_rules::room_c))};
-  // In a store hardly warmer than the base it takes longer than any seed lives: as good as never.
-  if (stored.last_c > ripening_base_c && days_at(stored.last_c) <= longest_ripening_days) {
-    state.ripe_on = today + Days{static_cast<int>(days_at(stored.last_c))};
-  }
+  state.ripe_on = first_day(today, [&](Date day) { return half(ripe_by_age(seed, day)); });
+  const double a_day =
+      species_rules::ripening_c_d_a_day(species_rules::room_c, species_rules::room_humidity);
+  const Histories histories = seed.histories(seed.middle);
+  state.ripe_on_shelf = first_day(today, [&](Date day) {
+    return half(mean_over(histories, [&](const std::vector<StoreStage>& stages) {
+      return species_rules::ripe_share(kept(stages, seed.middle, today).ripened_c_d +
+                                           a_day * days_between(today, day),
+                                       seed.needed_c_d.value);
+    }));
+  });
+}
+
+double alive_and_ripe_by_age(const Seed& seed, Date day) {
+  const auto alive = alive_on(day, seed.middle, seed.half_life.value);
+  const auto ripe = ripe_on_day(day, seed.middle, seed.needed_c_d.value);
+  return mean_over(seed.histories(seed.middle), [&](const std::vector<StoreStage>& stages) {
+    return alive(stages) * ripe(stages);
+  });
+}
+
+void judge_alive(SeedState& state, const ShareRange& now, const ShareRange& next_year) {
+  state.alive = now.share;
+  state.alive_low = now.low;
+  state.alive_high = now.high;
+  state.alive_next_year = next_year.share;
+}
+
+void take_test(SeedState& state,
+               const Seed& seed,
+               const species_rules::Rule& rule,
+               const UsableTest& test,
+               Date today) {
+  const bool aged_seed = state.age_years.has_value();
+  const species_rules::SeedBelief before{
+      aged_seed ? alive_by_age(seed, test.on) : species_rules::any_share,
+      species_rules::germination_of_living(
+          rule.seed.germination_share.value_or(usual_germination_share))};
+  const double ripe = aged_seed ? ripe_by_age(seed, test.on) : 1.0;
+  const TestReading reading = read_test(test, rule, before, ripe);
+  state.test = SeedTest{test, reading.fit, reading.after.alive};
+  state.germination = reading.after.germination.share;
+  const Histories stores = seed.histories(aged_seed ? seed.middle : test.on);
+  judge_alive(state,
+              aged(reading.after.alive, seed, stores, test.on, today),
+              aged(reading.after.alive, seed, stores, test.on, today + a_year));
 }
 
 } // namespace
 
 SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date today) {
-  SeedState state;
-  if (!packet.harvested) {
-    return state;
-  }
   const auto known_by = [&](Date day) { return std::min(day, today); };
-  const Date middle = known_by(packet.harvested->middle());
-  const Stored stored = stored_since(packet, middle, today);
-  const std::optional<species_rules::Estimate>& half_life = rule.seed.half_life_years;
-  const double years = value_or(half_life, usual_half_life_years);
-  const double shortest = half_life ? half_life->low : 0.5 * years;
-  const double longest = half_life ? half_life->high : 2.0 * years;
-
-  state.age_years = days_between(middle, today) / days_a_year;
-  state.alive = species_rules::share_alive(years, stored.room_years);
-  state.alive_next_year = species_rules::share_alive(
-      years, stored.room_years + species_rules::ageing_factor(stored.last_c));
-  state.alive_low = species_rules::share_alive(
-      shortest, stored_since(packet, known_by(packet.harvested->first), today).room_years);
-  state.alive_high = species_rules::share_alive(
-      longest, stored_since(packet, known_by(packet.harvested->last), today).room_years);
-  judge_ripeness(state, stored, value_or(rule.seed.after_ripening_c_d, 0.0), today);
+  const DateRange harvested = packet.harvested.value_or(DateRange{today, today});
+  const Seed seed{packet,
+                  rule.seed.half_life_years.value_or(usual_half_life_years),
+                  rule.seed.after_ripening_c_d.value_or(Estimate{}),
+                  known_by(harvested.first),
+                  known_by(harvested.middle()),
+                  known_by(harvested.last)};
+  SeedState state;
+  state.store_known = store_known(packet);
+  state.germination = species_rules::germination_of_living(
+                          rule.seed.germination_share.value_or(usual_germination_share))
+                          .share;
+  if (packet.harvested) {
+    state.age_years = days_between(seed.middle, today) / days_a_year;
+    judge_alive(state, alive_by_age(seed, today), alive_by_age(seed, today + a_year));
+    judge_ripeness(state, seed, today);
+    state.alive_and_ripe = alive_and_ripe_by_age(seed, today);
+  }
+  const double untested = state.alive;
+  if (const auto test = usable_test(packet, today)) {
+    take_test(state, seed, rule, *test, today);
+    state.alive_and_ripe *= untested > 0.0 ? state.alive / untested : 0.0;
+  }
   return state;
 }
 

@@ -2,6 +2,8 @@
 
 #include "climate/base/date.hpp"
 #include "planner/garden/packet.hpp"
+#include "planner/model/seed_test.hpp"
+#include "species-rules/ripeness.hpp"
 #include "species-rules/rule.hpp"
 
 #include <optional>
@@ -17,20 +19,42 @@ inline constexpr double fresh_share_alive = 0.95;
 /// Under this share alive there is no hurry any more (common practice, no source).
 inline constexpr double nothing_left_share = 0.02;
 
-/// What has become of the seed in a packet by a day, from its age, its store and its rule. Shares
-/// are of seed that was 95 % sound when harvested.
+/// A germination test that could be used.
+struct SeedTest {
+  UsableTest test;
+  double fit = 0.0;                     ///< share of living seed that the test suited
+  species_rules::ShareRange alive_then; ///< what it says, on its day
+};
+
+/// What has become of the seed in a packet by a day, from its age, its store, its rule and its
+/// germination test. Shares are of seed that was 95 % sound when harvested.
 struct SeedState {
   std::optional<double> age_years; ///< to the middle of the harvest range; empty: not known
+  bool store_known = true;         ///< false: half is taken as kept warm, half in a fridge
+  std::optional<SeedTest> test;
+
   double alive = fresh_share_alive;
-  double alive_low = fresh_share_alive;  ///< short half-life, early harvest
-  double alive_high = fresh_share_alive; ///< long half-life, late harvest
+  double alive_low = fresh_share_alive;  ///< short half-life, early harvest, the worse store
+  double alive_high = fresh_share_alive; ///< long half-life, late harvest, the better store
   double alive_next_year = fresh_share_alive;
-  bool ripe = true;            ///< half of the seed has had the warm dry storage it needs
-  std::optional<Date> ripe_on; ///< when it will have, kept as it is now; empty: never so
+
+  /// Share of it that has had the warm dry storage it needs; 1 where its age is not known.
+  species_rules::ShareRange ripe_share{1.0, 1.0, 1.0};
+  bool ripe = true;            ///< half of it has
+  std::optional<Date> ripe_on; ///< when half will have, kept as planned; empty: never so
   std::optional<Date>
       ripe_on_shelf; ///< when it would, moved to a warm dry shelf today; empty: ripe
 
-  [[nodiscard]] bool fading() const { return age_years && alive <= fading_share; }
+  /// Share that is alive and ripe. Where the store is not known this is less than the product of
+  /// the two: what ripened has aged.
+  double alive_and_ripe = fresh_share_alive;
+
+  /// Of living, ripe seed that does not wait another year: the share that comes up.
+  double germination = 0.0;
+
+  [[nodiscard]] bool alive_known() const { return age_years || test; }
+
+  [[nodiscard]] bool fading() const { return alive_known() && alive <= fading_share; }
 
   /// Share of today's living seed that dies within the coming year, kept as it is now; 0 where so
   /// little lives that nothing is left to lose.
@@ -39,6 +63,8 @@ struct SeedState {
   }
 };
 
+/// The state on a day, stages of the store up to then counted: of a day to come it is the state
+/// that the stages written lead to.
 [[nodiscard]] SeedState seed_state(const Packet& packet,
                                    const species_rules::Rule& rule,
                                    Date today);

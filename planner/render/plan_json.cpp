@@ -98,10 +98,22 @@ Json losses_json(const std::optional<Expected>& expected) {
   return json;
 }
 
+Json test_json(const TestAnswer& test) {
+  Json json;
+  json["sprouted"] = test.sprouted;
+  json["of"] = test.of;
+  json["on"] = json_date(test.on);
+  json["fit"] = json_number(test.fit);
+  return json;
+}
+
 Json seed_json(const SeedAnswer& seed) {
   Json json;
   json["age_years"] = json_number(seed.age_years);
+  json["store_known"] = seed.store_known;
+  json["tested"] = seed.tested ? test_json(*seed.tested) : Json{};
   json["alive"] = json_number_spread(seed.alive);
+  json["ripe"] = json_number_spread(seed.ripe);
   json["ripe_on"] = json_date(seed.ripe_on);
   json["fading"] = seed.fading;
   json["lost_by_waiting"] = json_number(seed.lost_by_waiting);

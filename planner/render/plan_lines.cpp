@@ -110,6 +110,9 @@ std::string condition_text(const FirstWater& water, Date today, const TextStyle&
   return text;
 }
 
+// From here on nobody needs to read how ripe it is.
+constexpr double as_good_as_ripe = 0.99;
+
 std::string keep_text(const Keep& keep, Date today) {
   std::string text = keep.now.empty() ? "" : plain_word("store", keep.now);
   if (!text.empty() && keep.until) {
@@ -118,18 +121,24 @@ std::string keep_text(const Keep& keep, Date today) {
   return text;
 }
 
+std::string share_and_range(const NumberSpread& share, std::string_view what) {
+  return fmt::format("{} {}, likely {} to {}",
+                     percent_text(share.mean),
+                     what,
+                     percent_text(share.p10),
+                     percent_text(share.p90));
+}
+
 std::string seed_text(const SeedAnswer& seed, Date today) {
   std::string text;
   if (seed.age_years) {
     text = counted_text(*seed.age_years, "year") + " old";
   }
   if (seed.alive) {
-    append(text,
-           ", ",
-           fmt::format("{} alive, likely {} to {}",
-                       percent_text(seed.alive->mean),
-                       percent_text(seed.alive->p10),
-                       percent_text(seed.alive->p90)));
+    append(text, ", ", share_and_range(*seed.alive, "alive"));
+  }
+  if (seed.ripe && seed.ripe->mean < as_good_as_ripe) {
+    append(text, ", ", share_and_range(*seed.ripe, "ripe"));
   }
   if (seed.ripe_on) {
     append(text, ", ", fmt::format("half of it ripe by about {}", day_text(*seed.ripe_on, today)));

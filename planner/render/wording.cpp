@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 58> table{{
+constexpr std::array<Wording, 61> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -198,6 +198,18 @@ constexpr std::array<Wording, 58> table{{
      "first last",
      "Harvest not written down: taken to lie between {first} and {last}, from the day it was "
      "received."},
+    {Code::store_unknown,
+     "",
+     "How this seed was kept is not written down: half is taken as kept warm, half as cool after "
+     "two months. Of all that is not known of it, this matters most."},
+    {Code::seed_tested,
+     "sprouted of alive on",
+     "{sprouted} of {of} came up when it was tried[ on {on}]: by that, {alive} of it was alive "
+     "then."},
+    {Code::test_says_little,
+     "at_c",
+     "The germination test says little:[ at {at_c} and] as ripe as the seed was, few could come up "
+     "however sound."},
     {Code::seed_not_ripe,
      "ripe_on on_shelf",
      "Not ripe yet: warm and dry storage ripens it[; kept as it is, half of it is ripe by about "

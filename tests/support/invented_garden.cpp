@@ -3,6 +3,7 @@
 #include "planner/garden/packet_values.hpp"
 #include "planner/garden/plain_text.hpp"
 #include "planner/garden/settle_packets.hpp"
+#include "planner/garden/store_stages.hpp"
 
 #include <algorithm>
 #include <charconv>

@@ -1,4 +1,5 @@
 #include "planner/garden/packet_values.hpp"
+#include "planner/garden/store_stages.hpp"
 
 #include "tests/support/garden_text.hpp"
 

@@ -30,7 +30,7 @@ inline Spread spread(std::string_view p10,
 
 /// A value of the kind that goes by this name in a sentence.
 inline ReasonValue sample_value(std::string_view name) {
-  constexpr std::array<std::string_view, 16> dates{"since",
+  constexpr std::array<std::string_view, 17> dates{"since",
                                                    "from",
                                                    "to",
                                                    "limb_begins",
@@ -45,7 +45,8 @@ inline ReasonValue sample_value(std::string_view name) {
                                                    "on_shelf",
                                                    "hottest",
                                                    "no_later_than",
-                                                   "when"};
+                                                   "when",
+                                                   "on"};
   constexpr std::array<std::string_view, 9> texts{
       "bench", "why", "text", "written", "accepted", "suggestion", "read_as", "rule", "shelter"};
   const auto is_in = [&](const auto& names) {
@@ -122,7 +123,14 @@ inline Sowing waiting_sowing() {
                       day("2026-03-20"),
                       spread("2026-04-01", "2026-04-12", "2026-04-26", 0.1),
                       day("2026-07-20")};
-  line.seed = {0.3, NumberSpread{0.9, 0.8, 0.95}, day("2026-04-02"), false, 0.3};
+  line.seed = {0.3,
+               true,
+               std::nullopt,
+               NumberSpread{0.9, 0.8, 0.95},
+               NumberSpread{0.4, 0.2, 0.7},
+               day("2026-04-02"),
+               false,
+               0.3};
   Expected expected;
   expected.first_water = day("2026-04-12");
   expected.seedlings = {17.2, 9.0, 25.0};

@@ -1,0 +1,212 @@
+#include "planner/answers/seed_outlook.hpp"
+
+#include "climate/base/problem.hpp"
+#include "planner/answers/asked_kinds.hpp"
+#include "planner/answers/figures.hpp"
+#include "planner/answers/seed_reasons.hpp"
+#include "planner/model/nights_for_rule.hpp"
+#include "planner/model/seed_state.hpp"
+#include "species-rules/seed_parameters.hpp"
+#include "species-rules/viability.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace nightsow::planner {
+
+namespace {
+
+using species_rules::Rule;
+using species_rules::ShareRange;
+using species_rules::Store;
+
+constexpr double warm_c = species_rules::room_c;
+constexpr double cool_c = 5.0;
+constexpr double days_a_year = 365.25;
+constexpr int year_days = 365;
+constexpr int search_step_days = 5;
+// A way that is better by less than this is not worth its trouble (common practice, no source).
+constexpr double worth_the_trouble = 0.01;
+
+StoreStage stage(double store_c, std::optional<Date> until) {
+  StoreStage result;
+  result.store_c = store_c;
+  result.until = until;
+  return result;
+}
+
+// What is planned for later is left out: that is what the answer is about.
+std::vector<StoreStage> stages_until(const std::vector<StoreStage>& stages, Date today) {
+  std::vector<StoreStage> past;
+  for (const StoreStage& next : stages) {
+    past.push_back(next);
+    if (!next.until || *next.until >= today) {
+      break;
+    }
+  }
+  if (past.empty()) {
+    past.push_back({});
+    past.back().known = false;
+  }
+  past.back().until = today;
+  return past;
+}
+
+Packet packet_of(const SeedOutlookRequest& request, Date today) {
+  Packet packet;
+  packet.taxon = request.taxon;
+  packet.harvested = harvest_of(request.age, today);
+  packet.stored = stages_until(request.stored, today);
+  packet.tested = request.tested;
+  return packet;
+}
+
+NumberSpread spread_of(const ShareRange& range) {
+  return {rounded_share(range.share), rounded_share(range.low), rounded_share(range.high)};
+}
+
+// Relative errors of the two add up as squares: they are independent.
+ShareRange both(const SeedState& state) {
+  const auto off = [](double end, double middle) {
+    return middle > 0.0 ? 1.0 - end / middle : 0.0;
+  };
+  const ShareRange& ripe = state.ripe_share;
+  const double down = std::hypot(off(state.alive_low, state.alive), off(ripe.low, ripe.share));
+  const double up = std::hypot(off(state.alive_high, state.alive), off(ripe.high, ripe.share));
+  const double most = std::min(state.alive_high, ripe.high);
+  return {state.alive_and_ripe,
+          std::max(0.0, state.alive_and_ripe * (1.0 - down)),
+          std::max(state.alive_and_ripe, std::min(most, state.alive_and_ripe * (1.0 + up)))};
+}
+
+SeedChances chances_of(const SeedState& state) {
+  return {spread_of({state.alive, state.alive_low, state.alive_high}),
+          spread_of(state.ripe_share),
+          spread_of(both(state))};
+}
+
+/// Seed that is to be kept for a year from today on.
+struct ToKeep {
+  const Packet& packet;
+  const Rule& rule;
+  Date today;
+
+  [[nodiscard]] SeedState in_a_year(int warm_days) const {
+    Packet kept = packet;
+    if (warm_days > 0) {
+      kept.stored.push_back(stage(warm_c, today + Days{warm_days}));
+    }
+    if (warm_days < year_days) {
+      kept.stored.push_back(stage(cool_c, {}));
+    }
+    return seed_state(kept, rule, today + Days{year_days});
+  }
+};
+
+// The days of warmth before the fridge that leave most seed alive and ripe.
+int best_warm_days(const ToKeep& seed) {
+  int best = 0;
+  double most = 0.0;
+  for (int days = 0; days <= year_days; days += search_step_days) {
+    const double share = seed.in_a_year(days).alive_and_ripe;
+    if (share > most) {
+      most = share;
+      best = days;
+    }
+  }
+  return best;
+}
+
+std::vector<KeepingAnswer> ways_to_keep(const ToKeep& seed, double& lost_in_a_year) {
+  const auto way = [](Store store, std::optional<int> warm_days) {
+    KeepingAnswer answer;
+    answer.way = word_of(store);
+    answer.warm_days = warm_days;
+    answer.warm_c = warm_c;
+    answer.cool_c = cool_c;
+    return answer;
+  };
+  std::vector<std::pair<KeepingAnswer, SeedState>> ways;
+  ways.emplace_back(way(Store::cool_dry, {}), seed.in_a_year(0));
+  ways.emplace_back(way(Store::warm_dry, {}), seed.in_a_year(year_days));
+  const int warm_days = best_warm_days(seed);
+  if (warm_days > 0 && warm_days < year_days) {
+    ways.emplace_back(way(Store::warm_then_cool, warm_days), seed.in_a_year(warm_days));
+  }
+  auto best = ways.begin();
+  for (auto next = ways.begin(); next != ways.end(); ++next) {
+    if (next->second.alive_and_ripe > best->second.alive_and_ripe + worth_the_trouble) {
+      best = next;
+    }
+  }
+  best->first.best = true;
+  const double alive = seed_state(seed.packet, seed.rule, seed.today).alive;
+  lost_in_a_year = alive > 0.0 ? std::max(0.0, 1.0 - best->second.alive / alive) : 0.0;
+  std::vector<KeepingAnswer> answers;
+  for (auto& [answer, state] : ways) {
+    answer.in_a_year = chances_of(state);
+    answers.push_back(std::move(answer));
+  }
+  return answers;
+}
+
+bool cannot_wait(const Rule& rule) {
+  return start_of(rule) == species_rules::Start::at_once ||
+         (rule.seed.store && rule.seed.store->value == Store::sow_at_once);
+}
+
+void refuse_unusable_test(const Packet& packet, Date today) {
+  if (packet.tested && !usable_test(packet, today)) {
+    throw UsageError({Severity::error,
+                      "--tested",
+                      0,
+                      0,
+                      "the test is from before the harvest, or still to come",
+                      "a day since the harvest, up to today",
+                      "correct the day, or leave it out"});
+  }
+}
+
+} // namespace
+
+SeedOutlookAnswer seed_outlook(const species_rules::Catalogue& catalogue,
+                               const SeedOutlookRequest& request,
+                               Date today) {
+  const species_rules::RuleFor kind = typed_rule(catalogue, request.taxon);
+  const Packet packet = packet_of(request, today);
+  refuse_unusable_test(packet, today);
+  const SeedState state = seed_state(packet, kind.rule, today);
+  SeedOutlookAnswer answer;
+  answer.taxon = request.taxon;
+  answer.accepted = kind.accepted;
+  answer.rule = kind.rule_name;
+  answer.family = kind.family;
+  answer.by_synonym = kind.by_synonym;
+  answer.age_days = static_cast<int>(std::lround(request.age.days));
+  answer.age_years = rounded_tenth(request.age.days / days_a_year);
+  answer.stored = request.stored_as_written;
+  answer.store_known = state.store_known;
+  answer.tested = seed_answer(state).tested;
+  answer.today = chances_of(state);
+  answer.comes_up = rounded_share(state.germination *
+                                  (1.0 - species_rules::seed_parameters(kind.rule).deferral_share));
+  answer.advice = kind.rule.seed.store ? word_of(kind.rule.seed.store->value) : "";
+  const SeedReasons reasons = seed_reasons(packet, kind.rule, state, {});
+  for (const auto* list : {&reasons.reasons, &reasons.risks}) {
+    std::copy_if(
+        list->begin(), list->end(), std::back_inserter(answer.reasons), [](const Reason& reason) {
+          return reason.code == ReasonCode::seed_tested ||
+                 reason.code == ReasonCode::test_says_little ||
+                 reason.code == ReasonCode::store_unknown;
+        });
+  }
+  if (cannot_wait(kind.rule)) {
+    answer.reasons.push_back({ReasonCode::fleshy_at_once, {}});
+    return answer;
+  }
+  answer.ways = ways_to_keep({packet, kind.rule, today}, answer.lost_in_a_year);
+  answer.lost_in_a_year = rounded_share(answer.lost_in_a_year);
+  return answer;
+}
+
+} // namespace nightsow::planner
