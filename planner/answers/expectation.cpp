@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <utility>
 
 namespace nightsow::planner {
@@ -39,18 +40,51 @@ species_rules::Estimate known(double value) {
   return {value, value, value, {}};
 }
 
+/// What a germination test makes of the shares reckoned without it.
+struct TestTells {
+  double alive = 1.0;
+  double germination = 1.0;
+};
+
+double ratio(double with, double without) {
+  return without > 0.0 ? with / without : 1.0;
+}
+
+// A test is weighed against the whole rule and its ranges, which no single draw has any more; so it
+// is asked once a day, and moves all draws alike.
+TestTells test_tells(const LineInput& input, const Packet& untested, Date day) {
+  if (!input.packet.tested) {
+    return {};
+  }
+  const SeedState with = seed_state(input.packet, input.rule.rule, day);
+  const SeedState without = seed_state(untested, input.rule.rule, day);
+  return {ratio(with.alive, without.alive), ratio(with.germination, without.germination)};
+}
+
 // What a packet holds on a day to come, kept as planned until then, were the seed as drawn.
 SharesOnDay shares_of(const LineInput& input, Date first) {
+  Packet untested = input.packet;
+  untested.tested.reset();
   species_rules::Rule of_seed;
   of_seed.seed = input.rule.rule.seed;
-  return [&input, first, rule = std::move(of_seed)](const SeedParameters& drawn, int day) mutable {
+  return [&input,
+          first,
+          untested = std::move(untested),
+          rule = std::move(of_seed),
+          tells = std::map<int, TestTells>{}](const SeedParameters& drawn, int day) mutable {
     rule.seed.half_life_years = known(drawn.half_life_years);
     rule.seed.after_ripening_c_d = known(drawn.after_ripening_c_d);
     rule.seed.germination_share = known(drawn.germination_share);
-    const SeedState state =
-        seed_state(input.packet, rule, std::max(input.garden.today, first + Days{day}));
+    const Date date = std::max(input.garden.today, first + Days{day});
+    const auto [told, fresh] = tells.try_emplace(day);
+    if (fresh) {
+      told->second = test_tells(input, untested, date);
+    }
+    const SeedState state = seed_state(untested, rule, date);
     const double ripe = state.alive > 0.0 ? state.alive_and_ripe / state.alive : 0.0;
-    return SeedShares{state.alive * state.germination, std::min(1.0, ripe)};
+    const double alive = std::min(1.0, state.alive * told->second.alive);
+    const double germination = std::min(1.0, state.germination * told->second.germination);
+    return SeedShares{alive * germination, std::min(1.0, ripe)};
   };
 }
 

@@ -21,9 +21,16 @@ constexpr double days_a_year = 365.25;
 constexpr Days a_year{365};
 // In a store hardly warmer than the base it takes longer than any seed lives: as good as never.
 constexpr int longest_ripening_days = 3650;
+
 // A family always gives a half-life and a germination; these stand for a rule made by hand.
-constexpr Estimate usual_half_life_years{3.0, 1.5, 6.0, {}};
-constexpr Estimate usual_germination_share{0.5, 0.3, 0.8, {}};
+Estimate usual_half_life_years() {
+  return {3.0, 1.5, 6.0, {}};
+}
+
+Estimate usual_germination_share() {
+  return {0.5, 0.3, 0.8, {}};
+}
+
 // Probits are not there for none and all.
 constexpr double nearly_none = 1e-6;
 // What half ripe may miss by rounding.
@@ -180,7 +187,7 @@ void take_test(SeedState& state,
   const species_rules::SeedBelief before{
       aged_seed ? alive_by_age(seed, test.on) : species_rules::any_share,
       species_rules::germination_of_living(
-          rule.seed.germination_share.value_or(usual_germination_share))};
+          rule.seed.germination_share.value_or(usual_germination_share()))};
   const double ripe = aged_seed ? ripe_by_age(seed, test.on) : 1.0;
   const TestReading reading = read_test(test, rule, before, ripe);
   state.test = SeedTest{test, reading.fit, reading.after.alive};
@@ -197,7 +204,7 @@ SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date
   const auto known_by = [&](Date day) { return std::min(day, today); };
   const DateRange harvested = packet.harvested.value_or(DateRange{today, today});
   const Seed seed{packet,
-                  rule.seed.half_life_years.value_or(usual_half_life_years),
+                  rule.seed.half_life_years.value_or(usual_half_life_years()),
                   rule.seed.after_ripening_c_d.value_or(Estimate{}),
                   known_by(harvested.first),
                   known_by(harvested.middle()),
@@ -205,7 +212,7 @@ SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date
   SeedState state;
   state.store_known = store_known(packet);
   state.germination = species_rules::germination_of_living(
-                          rule.seed.germination_share.value_or(usual_germination_share))
+                          rule.seed.germination_share.value_or(usual_germination_share()))
                           .share;
   if (packet.harvested) {
     state.age_years = days_between(seed.middle, today) / days_a_year;

@@ -313,6 +313,30 @@ TEST_P(PlanOnBothHalves, WhatIsLostAndThePlantsSumToTheSeedsSown) {
   }
 }
 
+TEST_P(PlanOnBothHalves, AGerminationTestMovesWhatIsExpected) {
+  const auto expected_after = [](std::optional<GerminationTest> test) {
+    LoadedGarden garden =
+        garden_of(invented(60, {"Lachenalia mutabilis, 40 seeds, harvested 150 days ago"}));
+    garden.packets.front().tested = test;
+    return plan(garden, {}).sowings.front().expected->seedlings.mean;
+  };
+  const GerminationTest none_of_forty{0, 40, {}, 14.0};
+  const GerminationTest all_of_forty{40, 40, {}, 14.0};
+  EXPECT_LT(expected_after(none_of_forty), 0.8 * expected_after({}));
+  EXPECT_GT(expected_after(all_of_forty), expected_after({}));
+}
+
+TEST_P(PlanOnBothHalves, ATestInWarmthThatSuitsNoneOfTheSeedSaysNextToNothing) {
+  const auto expected_after = [](std::optional<GerminationTest> test) {
+    LoadedGarden garden =
+        garden_of(invented(60, {"Lachenalia mutabilis, 40 seeds, harvested 150 days ago"}));
+    garden.packets.front().tested = test;
+    return plan(garden, {}).sowings.front().expected->seedlings.mean;
+  };
+  const GerminationTest warm{0, 40, {}, 30.0};
+  EXPECT_NEAR(expected_after(warm), expected_after({}), 1.5);
+}
+
 TEST_P(PlanOnBothHalves, DoesNotSayThisSeasonOfFadingSeedThatHasMissedIt) {
   const PlanAnswer answer = plan_of(255,
                                     {"Albuca spiralis, 30 seeds, harvested 400 days ago",
