@@ -1,6 +1,6 @@
 #include "planner/garden/packet_values.hpp"
-#include "planner/garden/store_stages.hpp"
 
+#include "planner/garden/store_stages.hpp"
 #include "tests/support/garden_text.hpp"
 
 #include <gtest/gtest.h>
