@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 namespace nightsow::planner {
 
@@ -22,7 +23,7 @@ std::string age_text(const SeedOutlookAnswer& answer) {
     return counted_text(answer.age_days, "day");
   }
   return answer.age_days <= months_up_to
-             ? counted_text(static_cast<int>(answer.age_days / days_a_month + 0.5), "month")
+             ? counted_text(static_cast<int>(std::lround(answer.age_days / days_a_month)), "month")
              : counted_text(answer.age_years, "year");
 }
 
