@@ -34,10 +34,10 @@ bool is_night(const SunTimes& sun, double hour) {
 }
 
 // Missing where the station's range is: then the bench's day is taken as half clear.
-Sky sky_of(const DailySeries& station, Date date, const SeedPlace& place) {
+Sky sky_of(const DailySeries& station, Date date, const SunTimes& sun, const SeedPlace& place) {
   const int day = day_of_year(date);
   Sky sky;
-  sky.sun = sun_times(place.latitude, day);
+  sky.sun = sun;
   const double above = extraterrestrial_radiation_mj(place.latitude, day);
   const double most = clear_sky_radiation_mj(above, place.elevation_m);
   const std::optional<std::size_t> at = station.index_of(date);
@@ -87,17 +87,32 @@ float beside(std::span<const float> row, std::size_t index, int step) {
   return std::isnan(there) ? row[index] : there; // as today where the neighbour is not known
 }
 
-HourlyDay hourly_day(const DailySeries& air, std::size_t index, double latitude) {
-  const Date date = air.date_of(index);
+/// Sunrise and sunset of a day and of its neighbours.
+struct Suns {
+  SunTimes previous;
+  SunTimes today;
+  SunTimes next;
+};
+
+Suns suns_of(Date date, double latitude) {
+  const auto sun = [&](Date day) { return sun_times(latitude, day_of_year(day)); };
+  return {sun(date - Days{1}), sun(date), sun(date + Days{1})};
+}
+
+Suns a_day_on(const Suns& suns, Date next, double latitude) {
+  return {suns.today, suns.next, sun_times(latitude, day_of_year(next + Days{1}))};
+}
+
+HourlyDay hourly_day(const DailySeries& air, std::size_t index, const Suns& suns) {
   HourlyDay day;
   day.night_c = static_cast<double>(air.night_c()[index]);
   day.day_c = static_cast<double>(air.day_c()[index]);
   day.next_night_c = static_cast<double>(beside(air.night_c(), index, 1));
   day.previous_night_c = static_cast<double>(beside(air.night_c(), index, -1));
   day.previous_day_c = static_cast<double>(beside(air.day_c(), index, -1));
-  day.sun = sun_times(latitude, day_of_year(date));
-  day.next_sun = sun_times(latitude, day_of_year(date + Days{1}));
-  day.previous_sun = sun_times(latitude, day_of_year(date - Days{1}));
+  day.sun = suns.today;
+  day.next_sun = suns.next;
+  day.previous_sun = suns.previous;
   return day;
 }
 
@@ -113,11 +128,13 @@ void cover(std::span<float> night) {
 // Nights run from one date's sunset to the next one's sunrise; a missing hour ends one.
 void cover_cold_nights(std::vector<float>& hour_c, Date first, double latitude) {
   std::size_t begins = 0;
+  SunTimes sun;
   for (std::size_t i = 0; i <= hour_c.size(); ++i) {
-    const bool covered =
-        i < hour_c.size() && !std::isnan(hour_c[i]) &&
-        is_night(sun_times(latitude, day_of_year(first + Days{static_cast<int>(i / hours)})),
-                 static_cast<double>(i % hours));
+    if (i % hours == 0) {
+      sun = sun_times(latitude, day_of_year(first + Days{static_cast<int>(i / hours)}));
+    }
+    const bool covered = i < hour_c.size() && !std::isnan(hour_c[i]) &&
+                         is_night(sun, static_cast<double>(i % hours));
     if (!covered) {
       cover(std::span(hour_c).subspan(begins, i - begins));
       begins = i + 1;
@@ -165,13 +182,17 @@ SeedLevel seed_level(const DailySeries& station, const BenchAir& bench, const Se
   const double step = 1.0 - std::exp(-1.0 / place.lag_hours);
   double seed_c = 0.0;
   bool goes_on = false; // nothing to lag behind after a missing date
+  Suns suns = suns_of(air.first(), place.latitude);
   for (std::size_t i = 0; i < air.size(); ++i) {
+    if (i > 0) {
+      suns = a_day_on(suns, air.date_of(i), place.latitude);
+    }
     if (std::isnan(air.night_c()[i]) || std::isnan(air.day_c()[i])) {
       goes_on = false;
       continue;
     }
-    const HourlyDay day = hourly_day(air, i, place.latitude);
-    const Sky sky = sky_of(station, air.date_of(i), place);
+    const HourlyDay day = hourly_day(air, i, suns);
+    const Sky sky = sky_of(station, air.date_of(i), suns.today, place);
     for (std::size_t hour = 0; hour < hours; ++hour) {
       const auto at = static_cast<double>(hour);
       const double goal = goal_c(hourly_air_c(day, at), sky, at, place);

@@ -95,11 +95,6 @@ void set_latest_day(const LineInput& input,
   }
 }
 
-// When half of it is ripe, once the grower does what the reason asks.
-Date ripe_by(const SeedState& seed) {
-  return seed.ripe_on ? std::min(*seed.ripe_on, *seed.ripe_on_shelf) : *seed.ripe_on_shelf;
-}
-
 Reason not_ripe_reason(const SeedState& seed) {
   Reason reason{ReasonCode::seed_not_ripe, {}};
   if (seed.ripe_on) {
@@ -111,47 +106,12 @@ Reason not_ripe_reason(const SeedState& seed) {
   return reason;
 }
 
-// The last day worth waiting for: where the season is too short from its first day on, none of its
-// second half.
-Date last_useful_day(const LineTiming& timing, const climate::Season& season) {
-  return timing.water.no_later_than.value_or(season.coldest - Days{1});
-}
-
-// Half of the seed must be ripe before it is wetted, for wet seed ripens no further.
-void wait_until_ripe(const LineInput& input, LineTiming& timing) {
-  if (input.seed.ripe) {
-    return;
-  }
-  timing.water.not_before = std::max(*timing.water.not_before, ripe_by(input.seed));
-  timing.verdict = Verdict::wait;
-  timing.reasons.insert(timing.reasons.begin(), not_ripe_reason(input.seed));
-}
-
-// Seed that has to wait for ripeness may miss the season by it.
-void miss_season_if_ripe_too_late(const LineInput& input,
-                                  const climate::Season& season,
-                                  LineTiming& timing) {
-  const Date latest = last_useful_day(timing, season);
-  if (!timing.missed && !input.seed.ripe && ripe_by(input.seed) > latest) {
-    timing.missed = Reason{ReasonCode::ripe_too_late,
-                           {{"ripe_on", ripe_by(input.seed)}, {"no_later_than", latest}}};
-  }
-}
-
-// Under a gate that binds: seed that will not be ripe by the time nights hold is waited for, too,
-// as long as the season allows; after that it is sown all the same, as unripe as it is.
-void wait_until_ripe_in_season(const LineInput& input,
-                               const climate::Season& season,
-                               LineTiming& timing) {
+// Of seed that will be ripe by the time water is expected nothing need be said.
+void tell_ripeness(const LineInput& input, LineTiming& timing) {
   const std::optional<Date>& expected = timing.water.expected.p50;
   const bool in_time = input.seed.ripe_on && expected && *input.seed.ripe_on <= *expected;
-  if (input.seed.ripe || in_time) {
-    return;
-  }
-  if (ripe_by(input.seed) <= last_useful_day(timing, season)) {
-    wait_until_ripe(input, timing);
-  } else {
-    timing.risks.push_back(not_ripe_reason(input.seed));
+  if (!input.seed.ripe && !in_time) {
+    timing.reasons.insert(timing.reasons.begin(), not_ripe_reason(input.seed));
   }
 }
 
@@ -252,17 +212,11 @@ LineTiming cool_timing(const LineInput& input,
     time_by_gate(gate, input.bench, timing);
   } else {
     timing.water.expected = to_spread(mild.days);
-    wait_until_ripe(input, timing);
   }
   put_off_while_held_up(here, limit->day_limit, timing);
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
-  if (gate.binding.binds) {
-    wait_until_ripe_in_season(input, *season, timing);
-    keep_from(*timing.water.not_before, timing.water.expected);
-  } else {
-    miss_season_if_ripe_too_late(input, *season, timing);
-  }
+  tell_ripeness(input, timing);
   return timing;
 }
 
@@ -287,11 +241,10 @@ LineTiming mild_timing(const LineInput& input,
   timing.reasons.push_back(start_without_gate_reason(*season, day_limit));
   judge_mild_days(input, climate, day_limit, mild.mild_now, timing);
   add_day_limit_risk(mild.day_limit_left_out, day_limit, timing);
-  wait_until_ripe(input, timing);
   put_off_while_held_up(seasons.season(input.bench, *season), day_limit, timing);
   keep_from(*timing.water.not_before, timing.water.expected);
   set_latest_day(input, climate, *season, timing);
-  miss_season_if_ripe_too_late(input, *season, timing);
+  tell_ripeness(input, timing);
   return timing;
 }
 

@@ -2,13 +2,12 @@
 
 #include "planner/answers/figures.hpp"
 #include "planner/model/count_range.hpp"
-#include "planner/model/expected_plants.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "species-rules/drawn_parameters.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <iterator>
 #include <utility>
 
 namespace nightsow::planner {
@@ -20,6 +19,8 @@ using species_rules::SeedParameters;
 // Fewer plants than this are none, and a week's delay costs nothing.
 constexpr double least_plants = 0.05;
 constexpr int week_days = 7;
+// Cases that days and ways of keeping are compared by; all of them tell the numbers of the day.
+constexpr int few_cases = 12;
 
 PotCare care_of(const species_rules::Rule& rule) {
   PotCare care;
@@ -30,62 +31,24 @@ PotCare care_of(const species_rules::Rule& rule) {
   return care;
 }
 
-bool uses_mat(const species_rules::Rule& rule) {
-  return start_of(rule) == species_rules::Start::hot && rule.sowing.mat &&
-         (rule.sowing.mat->value == species_rules::Mat::needed ||
-          rule.sowing.mat->value == species_rules::Mat::helpful);
-}
-
-species_rules::Estimate known(double value) {
-  return {value, value, value, {}};
-}
-
-/// What a germination test makes of the shares reckoned without it.
-struct TestTells {
-  double alive = 1.0;
-  double germination = 1.0;
-};
-
-double ratio(double with, double without) {
-  return without > 0.0 ? with / without : 1.0;
-}
-
-// A test is weighed against the whole rule and its ranges, which no single draw has any more; so it
-// is asked once a day, and moves all draws alike.
-TestTells test_tells(const LineInput& input, const Packet& untested, Date day) {
-  if (!input.packet.tested) {
-    return {};
+const std::vector<SeedCourse>& courses_of(const LineInput& input,
+                                          BenchSeasons& seasons,
+                                          const Sown& sown) {
+  CoursesWanted wanted{sown.bench, sown.season, sown.season_before, std::nullopt};
+  if (sown.on_mat) {
+    wanted.mat = mat_for(input.garden.garden, sown.bench);
   }
-  const SeedState with = seed_state(input.packet, input.rule.rule, day);
-  const SeedState without = seed_state(untested, input.rule.rule, day);
-  return {ratio(with.alive, without.alive), ratio(with.germination, without.germination)};
+  return seasons.courses(wanted);
 }
 
-// What a packet holds on a day to come, kept as planned until then, were the seed as drawn.
-SharesOnDay shares_of(const LineInput& input, Date first) {
-  Packet untested = input.packet;
-  untested.tested.reset();
-  species_rules::Rule of_seed;
-  of_seed.seed = input.rule.rule.seed;
-  return [&input,
-          first,
-          untested = std::move(untested),
-          rule = std::move(of_seed),
-          tells = std::map<int, TestTells>{}](const SeedParameters& drawn, int day) mutable {
-    rule.seed.half_life_years = known(drawn.half_life_years);
-    rule.seed.after_ripening_c_d = known(drawn.after_ripening_c_d);
-    rule.seed.germination_share = known(drawn.germination_share);
-    const Date date = std::max(input.garden.today, first + Days{day});
-    const auto [told, fresh] = tells.try_emplace(day);
-    if (fresh) {
-      told->second = test_tells(input, untested, date);
-    }
-    const SeedState state = seed_state(untested, rule, date);
-    const double ripe = state.alive > 0.0 ? state.alive_and_ripe / state.alive : 0.0;
-    const double alive = std::min(1.0, state.alive * told->second.alive);
-    const double germination = std::min(1.0, state.germination * told->second.germination);
-    return SeedShares{alive * germination, std::min(1.0, ripe)};
-  };
+// Pointers to so many of the courses, taken evenly.
+std::vector<const SeedCourse*> evenly(const std::vector<SeedCourse>& courses, int wanted) {
+  std::vector<const SeedCourse*> taken;
+  const std::size_t count = std::min(courses.size(), static_cast<std::size_t>(wanted));
+  for (std::size_t i = 0; i < count; ++i) {
+    taken.push_back(&courses[(2 * i + 1) * courses.size() / (2 * count)]);
+  }
+  return taken;
 }
 
 NumberSpread spread_of(int seeds, const std::vector<double>& shares) {
@@ -110,6 +73,12 @@ LostSeeds lost_seeds(int seeds, const Losses& shares) {
 
 } // namespace
 
+bool uses_mat(const species_rules::Rule& rule) {
+  return start_of(rule) == species_rules::Start::hot && rule.sowing.mat &&
+         (rule.sowing.mat->value == species_rules::Mat::needed ||
+          rule.sowing.mat->value == species_rules::Mat::helpful);
+}
+
 std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {
   const auto here = std::find_if(garden.mats.begin(), garden.mats.end(), [&](const HeatMat& mat) {
     return mat.bench == bench;
@@ -120,42 +89,90 @@ std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {
   return garden.mats.empty() ? std::nullopt : std::optional{garden.mats.front()};
 }
 
-std::optional<Expected> expectation(const LineInput& input,
-                                    BenchSeasons& seasons,
-                                    const climate::Season& season,
-                                    Date first_water) {
-  const std::optional<double> counted = input.packet.seeds.middle();
-  if (!counted) {
+Prospects::Prospects(const LineInput& input, BenchSeasons& seasons, const Sown& sown)
+    : input_(&input), courses_(&courses_of(input, seasons, sown)), first_(courses_->front().first),
+      from_(sown.season_before ? std::max(first_, sown.season.planning_begins) : first_),
+      season_(season_days(sown.season, first_)),
+      few_(evenly(*courses_, few_cases),
+           species_rules::drawn_parameters(input.rule, few_cases),
+           care_of(input.rule.rule),
+           season_) {}
+
+ExpectedPlants& Prospects::all() {
+  if (!all_) {
+    all_.emplace(evenly(*courses_, static_cast<int>(courses_->size())),
+                 species_rules::drawn_parameters(input_->rule, static_cast<int>(courses_->size())),
+                 care_of(input_->rule.rule),
+                 season_);
+  }
+  return *all_;
+}
+
+SharesOnDay Prospects::shares_of(const Keeping& keeping) {
+  auto known = std::find_if(kept_.begin(), kept_.end(), [&](const auto& one) {
+    return one.first.way == keeping.way && one.first.warm_until == keeping.warm_until;
+  });
+  if (known == kept_.end()) {
+    const Date today = input_->garden.today;
+    kept_.emplace_back(
+        keeping, PacketShares{kept_so(input_->packet, keeping, today), input_->rule.rule, today});
+    known = std::prev(kept_.end());
+  }
+  return [shares = &known->second, first = first_](const SeedParameters& drawn, int day) {
+    return shares->on(first + Days{day}, drawn);
+  };
+}
+
+double Prospects::plants_share(Date first_water, const Keeping& keeping) {
+  const SharesOnDay shares = shares_of(keeping);
+  const int last = few_.days() - 1;
+  const int day = std::clamp(days_between(first_, first_water), 0, last);
+  const int before = day - day % week_days;
+  const int after = std::min(before + week_days, last);
+  const double from = few_.plants_on(before, shares);
+  if (day == before) {
+    return from;
+  }
+  const double share = static_cast<double>(day - before) / (after - before);
+  return from + share * (few_.plants_on(after, shares) - from);
+}
+
+double Prospects::all_cases_factor(Date first_water, const Keeping& keeping) {
+  const double few = plants_share(first_water, keeping);
+  const int day = days_between(first_, first_water);
+  return few > 0.0 ? all().plants_on(day, shares_of(keeping)) / few : 1.0;
+}
+
+double Prospects::plants_share_if_ripe(Date first_water, const Keeping& keeping) {
+  const SharesOnDay shares = shares_of(keeping);
+  return few_.plants_on(std::clamp(days_between(first_, first_water), 0, few_.days() - 1),
+                        [&shares](const SeedParameters& drawn, int day) {
+                          return SeedShares{shares(drawn, day).alive, 1.0};
+                        });
+}
+
+std::optional<Expected> Prospects::expected(Date first_water,
+                                            const Keeping& keeping,
+                                            std::optional<double> seeds) {
+  if (!seeds) {
     return std::nullopt;
   }
-  const species_rules::Rule& rule = input.rule.rule;
-  CoursesWanted wanted{input.bench, season, first_water < season.hottest, std::nullopt};
-  if (uses_mat(rule)) {
-    wanted.mat = mat_for(input.garden.garden, input.bench);
-  }
-  const std::vector<SeedCourse>& courses = seasons.courses(wanted);
-  if (courses.empty()) {
-    return std::nullopt;
-  }
-  const Date first = courses.front().first;
-  const std::vector<SeedParameters> seeds =
-      species_rules::drawn_parameters(input.rule, static_cast<int>(courses.size()));
-  ExpectedPlants plants{courses, seeds, care_of(rule), season_days(season, first)};
-  const SharesOnDay shares = shares_of(input, first);
-  const int day = days_between(first, first_water);
-  const Expectation now = plants.watered_on(day, shares);
-  const auto number = static_cast<int>(std::lround(*counted));
+  const SharesOnDay shares = shares_of(keeping);
+  const Expectation now = all().watered_on(days_between(first_, first_water), shares);
+  const auto number = static_cast<int>(std::lround(*seeds));
   Expected expected;
   expected.first_water = first_water;
   expected.seedlings = spread_of(number, now.seedling_shares);
   expected.plants = spread_of(number, now.plant_shares);
   expected.losses = lost_seeds(number, now.losses);
-  const auto date_of = [first](int up) { return first + Days{up}; };
+  const auto date_of = [this](int up) { return first_ + Days{up}; };
   expected.first = now.first_up ? std::optional{date_of(*now.first_up)} : std::nullopt;
   expected.half = now.half_up ? std::optional{date_of(*now.half_up)} : std::nullopt;
-  if (now.plants * number >= least_plants && day + week_days < courses.front().days()) {
-    const double later = plants.watered_on(day + week_days, shares).plants;
-    expected.week_costs = rounded_share(std::max(0.0, 1.0 - later / now.plants));
+  const Date later = first_water + Days{week_days};
+  if (now.plants * number >= least_plants && later <= last_day()) {
+    const double few = plants_share(first_water, keeping);
+    const double kept = few > 0.0 ? plants_share(later, keeping) / few : 1.0;
+    expected.week_costs = rounded_share(std::max(0.0, 1.0 - kept));
   }
   return expected;
 }

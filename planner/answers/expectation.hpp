@@ -1,17 +1,68 @@
 #pragma once
 
 #include "planner/answers/line_timing.hpp"
+#include "planner/model/expected_plants.hpp"
+#include "planner/model/keeping.hpp"
+#include "planner/model/packet_shares.hpp"
+
+#include <deque>
+#include <optional>
+#include <utility>
+#include <vector>
 
 namespace nightsow::planner {
 
-/// What comes of a packet that gets its first water on that day: over the courses of the season and
-/// the ranges of its rule. Empty when its seeds are not counted.
-/// Requires: the station has phases; the day lies between the season's planning year's first day
-/// and the day before its next hottest.
-[[nodiscard]] std::optional<Expected> expectation(const LineInput& input,
-                                                  BenchSeasons& seasons,
-                                                  const climate::Season& season,
-                                                  Date first_water);
+/// Where and when a packet could be sown: a bench in a season, on the mat or off it.
+struct Sown {
+  std::string bench;
+  climate::Season season;
+  bool season_before = false; ///< days from the start of its planning year count, too
+  bool on_mat = false;
+};
+
+/// What comes of one packet by its day of first water, over the courses of a season and the ranges
+/// of its rule. The line's garden and rule, and the seasons, must outlive it.
+class Prospects {
+public:
+  /// Requires: the station has phases; the season has members.
+  Prospects(const LineInput& input, BenchSeasons& seasons, const Sown& sown);
+
+  /// Days that can be asked for, both included.
+  [[nodiscard]] Date first_day() const { return from_; }
+
+  [[nodiscard]] Date last_day() const { return first_ + Days{few_.days() - 1}; }
+
+  /// Mean share of the packet's seeds that become plants, to compare days and ways of keeping:
+  /// over a few cases only, worked out for a day a week, and straight between.
+  [[nodiscard]] double plants_share(Date first_water, const Keeping& keeping);
+
+  /// The same, were all of it ripe.
+  [[nodiscard]] double plants_share_if_ripe(Date first_water, const Keeping& keeping);
+
+  /// What all cases make of that share on a day, as a factor.
+  [[nodiscard]] double all_cases_factor(Date first_water, const Keeping& keeping);
+
+  /// All that is told of one day and so many seeds. Empty when they are not counted.
+  [[nodiscard]] std::optional<Expected> expected(Date first_water,
+                                                 const Keeping& keeping,
+                                                 std::optional<double> seeds);
+
+private:
+  [[nodiscard]] SharesOnDay shares_of(const Keeping& keeping);
+  [[nodiscard]] ExpectedPlants& all();
+
+  const LineInput* input_;
+  const std::vector<SeedCourse>* courses_;
+  Date first_{}; ///< of the courses
+  Date from_{};
+  SeasonDays season_;
+  ExpectedPlants few_;
+  std::optional<ExpectedPlants> all_; ///< made when first asked for
+  std::deque<std::pair<Keeping, PacketShares>> kept_;
+};
+
+/// Whether the rule wants a mat for its seed.
+[[nodiscard]] bool uses_mat(const species_rules::Rule& rule);
 
 /// The mat on the packet's bench, else the garden's first.
 [[nodiscard]] std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench);

@@ -3,6 +3,7 @@
 #include "climate/base/date.hpp"
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
+#include "planner/answers/route_answer.hpp"
 #include "planner/answers/spread.hpp"
 
 #include <optional>
@@ -48,11 +49,6 @@ struct FirstWater {
   std::optional<Date> not_before;
   Spread expected;
   std::optional<Date> no_later_than;
-};
-
-struct Keep {
-  std::string now; ///< warm_dry, cool_dry, warm_then_cool, sow_at_once
-  std::optional<Date> until;
 };
 
 /// A germination test, and the share of living seed that could have come up in it.
@@ -125,11 +121,14 @@ struct Sowing {
   std::string start; ///< cool, hot, any, at_once
   Verdict verdict = Verdict::wait;
   std::optional<GateAnswer> gate;
+  std::string route;               ///< the one advised; empty: nothing could be compared
+  std::vector<RouteAnswer> routes; ///< all that were compared, most plants first
   Keep keep;
   std::optional<Date> sow_on;
   FirstWater first_water;
   SeedAnswer seed;
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
+  std::optional<int> keep_back; ///< of an irreplaceable packet: seeds to keep for another season
   How how;
   std::vector<Reason> reasons; ///< the first of them is the `because` of the line
   std::vector<Reason> risks;

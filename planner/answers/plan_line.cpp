@@ -1,6 +1,6 @@
 #include "planner/answers/plan_line.hpp"
 
-#include "planner/answers/expectation.hpp"
+#include "planner/answers/decision.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/line_timing.hpp"
 #include "planner/answers/make_heads.hpp"
@@ -121,20 +121,27 @@ std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
   return could_today ? std::optional{today} : std::nullopt;
 }
 
-// On the day on which it is watered: today, or when that is expected, as far as this season goes.
-std::optional<Expected> expected_of(const LineInput& input,
-                                    BenchSeasons& seasons,
-                                    const std::optional<climate::Season>& season,
-                                    const LineTiming& timing) {
-  const std::optional<Date> water = timing.verdict == Verdict::water_now
-                                        ? std::optional{input.garden.today}
-                                        : timing.water.expected.p50;
-  const bool within =
-      season && water && *water >= season->planning_begins && *water < season->next_hottest;
-  return within ? expectation(input, seasons, *season, *water) : std::nullopt;
+// How to keep it until first water; `before` is what the rule says where nothing was compared.
+Keep keep_of(const LineInput& input, const LineTiming& timing, const Decision& decision) {
+  Keep keep;
+  keep.now = keep_now(input.rule.rule, input.seed);
+  if (timing.verdict == Verdict::water_now) {
+    return keep;
+  }
+  keep.until = timing.water.expected.p50;
+  if (decision.route == "keep_warm") {
+    keep.now = word_of(species_rules::Store::warm_dry);
+  } else if (decision.route == "fridge") {
+    keep.now = word_of(species_rules::Store::cool_dry);
+  } else if (decision.route == "warm_then_fridge") {
+    keep.now = word_of(species_rules::Store::warm_dry);
+    keep.until = decision.keeping.warm_until;
+    keep.then = word_of(species_rules::Store::cool_dry);
+  }
+  return keep;
 }
 
-Sowing sowing_of(const LineInput& input, LineTiming timing) {
+Sowing sowing_of(const LineInput& input, LineTiming timing, Decision decision) {
   const species_rules::Rule& rule = input.rule.rule;
   Sowing line;
   line.packet = input.packet.id;
@@ -147,8 +154,11 @@ Sowing sowing_of(const LineInput& input, LineTiming timing) {
   line.verdict = timing.verdict;
   line.gate = timing.gate;
   line.first_water = timing.water;
-  line.keep.now = keep_now(rule, input.seed);
-  line.keep.until = timing.verdict == Verdict::water_now ? std::nullopt : timing.water.expected.p50;
+  line.keep = keep_of(input, timing, decision);
+  line.route = std::move(decision.route);
+  line.routes = std::move(decision.routes);
+  line.expected = std::move(decision.expected);
+  line.keep_back = decision.keep_back;
   line.sow_on = sow_on(input, timing);
   line.how = how_of(rule, line.seeds);
   for (const species_rules::Remark& caution : rule.cautions) {
@@ -199,13 +209,24 @@ NotNow next_season_line(const LineInput& input,
                         const LineTiming& passed) {
   const climate::Phases& phases = *seasons.station().turning.phases;
   climate::Season next = season_after(phases, season, input.garden.today);
-  LineTiming timing = line_timing(input, seasons, next);
+  const auto timing_of_next = [&] {
+    LineTiming timing = line_timing(input, seasons, next);
+    if (!timing.never) {
+      static_cast<void>(decide(input, seasons, next, timing));
+    }
+    return timing;
+  };
+  LineTiming timing = timing_of_next();
   // Seed that ripens slowly may miss that one, too.
   for (int tries = 0; timing.missed && tries < most_seasons_ahead; ++tries) {
     next = season_after(phases, next, input.garden.today);
-    timing = line_timing(input, seasons, next);
+    timing = timing_of_next();
   }
   std::vector<Reason> reasons{*passed.missed};
+  std::copy_if(passed.reasons.begin(),
+               passed.reasons.end(),
+               std::back_inserter(reasons),
+               [](const Reason& reason) { return reason.code == ReasonCode::seed_not_ripe; });
   if (timing.water.expected.p50) {
     reasons.push_back({ReasonCode::next_window, {{"when", *timing.water.expected.p50}}});
   }
@@ -233,7 +254,9 @@ PlanLine plan_line(const LoadedGarden& garden,
   const std::string& name = bench_named(garden.garden, packet.bench).name;
   const LineInput input{garden, packet, *lookup.found, seed, seasons.guard(name), name};
   LineTiming timing = line_timing(input, seasons, season);
-  if (season) {
+  Decision decision;
+  if (season && !timing.never) {
+    decision = decide(input, seasons, *season, timing);
     add_frost_risk(input, seasons, *season, timing);
   }
   PlanLine line;
@@ -247,9 +270,7 @@ PlanLine plan_line(const LoadedGarden& garden,
     line.place = not_now_of(input, std::move(timing), std::nullopt);
     reasons = &std::get<NotNow>(line.place).reasons;
   } else {
-    const std::optional<Expected> expected = expected_of(input, seasons, season, timing);
-    line.place = sowing_of(input, std::move(timing));
-    std::get<Sowing>(line.place).expected = expected;
+    line.place = sowing_of(input, std::move(timing), std::move(decision));
     reasons = &std::get<Sowing>(line.place).reasons;
   }
   SeedReasons of_seed =
@@ -265,6 +286,12 @@ PlanLine plan_line(const LoadedGarden& garden,
   }
   if (auto* sowing = std::get_if<Sowing>(&line.place)) {
     const double defers = value_or(lookup.found->rule.seed.deferral_share, 0.0);
+    if (sowing->keep_back) {
+      sowing->reasons.push_back(
+          {ReasonCode::keep_some_back,
+           {{"seeds", static_cast<int>(std::lround(*sowing->seeds)) - *sowing->keep_back},
+            {"keep", *sowing->keep_back}}});
+    }
     if (defers >= deferral_worth_saying) {
       risks.push_back({ReasonCode::defers, {{"share", Share{rounded_share(defers)}}}});
     }

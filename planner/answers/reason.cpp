@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 61> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 68> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -48,6 +48,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 61> names{{
     {Code::mat_reaches, "mat_reaches"},
     {Code::mat_needed, "mat_needed"},
     {Code::mat_still_cool, "mat_still_cool"},
+    {Code::mat_gives, "mat_gives"},
     {Code::growth_before_rest, "growth_before_rest"},
     {Code::no_rest_by_heat, "no_rest_by_heat"},
     {Code::season_too_short, "season_too_short"},
@@ -65,7 +66,13 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 61> names{{
     {Code::defers, "defers"},
     {Code::window_passed, "window_passed"},
     {Code::last_chance, "last_chance"},
-    {Code::ripe_too_late, "ripe_too_late"},
+    {Code::window_begins, "window_begins"},
+    {Code::best_before_holds, "best_before_holds"},
+    {Code::late_for_it, "late_for_it"},
+    {Code::better_next_season, "better_next_season"},
+    {Code::sow_now_loses_least, "sow_now_loses_least"},
+    {Code::keep_otherwise, "keep_otherwise"},
+    {Code::keep_some_back, "keep_some_back"},
     {Code::next_window, "next_window"},
     {Code::season_over, "season_over"},
     {Code::no_packets, "no_packets"},

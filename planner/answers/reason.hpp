@@ -53,6 +53,7 @@ enum class ReasonCode {
   mat_reaches,        ///< night_c, mat_night_c, limit_c
   mat_needed,         ///< night_c, limit_c: no mat in the garden
   mat_still_cool,     ///< mat_night_c, limit_c
+  mat_gives,          ///< plants, other (without it), kwh (may be left out)
   growth_before_rest, ///< days, rest
   no_rest_by_heat,    ///< no value
   season_too_short,   ///< days, rest
@@ -72,10 +73,17 @@ enum class ReasonCode {
   // The season.
   window_passed, ///< no_later_than
   last_chance,   ///< no_later_than: no free day before it
-  ripe_too_late, ///< ripe_on, no_later_than
-  next_window,   ///< when
-  season_over,   ///< season, next
-  no_packets,    ///< no value
+  window_begins, ///< when, plants, other: plants from water then, and from when nights allow it;
+                 ///< the two here and below may be left out
+  best_before_holds,   ///< when, plants, other: the best time is over when nights allow it
+  late_for_it,         ///< no_later_than, share: of the plants lost by being late
+  better_next_season,  ///< when, plants, now
+  sow_now_loses_least, ///< plants, waiting: seed that dies fast
+  keep_otherwise, ///< store (a route), until (may be left out), plants, other: as it is kept now
+  keep_some_back, ///< seeds, keep: of an irreplaceable packet
+  next_window,    ///< when
+  season_over,    ///< season, next
+  no_packets,     ///< no value
   // Names.
   synonym,       ///< written, accepted
   spelling,      ///< written, read_as

@@ -21,7 +21,7 @@ using species_rules::Start;
 constexpr int emergence_classes = 5;
 constexpr int root_safe_days = 14;       // after emergence a seedling's root is deep enough
 constexpr double root_out_share = 0.5;   // of the thermal time
-constexpr double least_share = 1e-9;     // less is nobody's seedling
+constexpr double least_share = 5e-4;     // less is added to the next day's
 constexpr double drying_worth_it = 1e-3; // less of a pause changes no date
 
 std::size_t at(int day) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -48,14 +49,14 @@ std::optional<int> middle(std::vector<int> days, std::size_t of) {
 
 } // namespace
 
-ExpectedPlants::ExpectedPlants(std::span<const SeedCourse> courses,
+ExpectedPlants::ExpectedPlants(std::span<const SeedCourse* const> courses,
                                std::span<const species_rules::SeedParameters> seeds,
                                const PotCare& care,
                                const SeasonDays& season)
-    : seeds_(seeds.begin(), seeds.end()) {
+    : seeds_(seeds.begin(), seeds.end()), days_(courses.front()->days()) {
   cases_.reserve(seeds_.size());
   for (std::size_t i = 0; i < seeds_.size(); ++i) {
-    cases_.emplace_back(courses[i % courses.size()], seeds_[i], care, season);
+    cases_.emplace_back(*courses[i % courses.size()], seeds_[i], care, season);
   }
 }
 
@@ -80,6 +81,23 @@ Expectation ExpectedPlants::watered_on(int day, const SharesOnDay& shares) {
   expected.first_up = middle(std::move(first), cases_.size());
   expected.half_up = middle(std::move(half), cases_.size());
   return expected;
+}
+
+double ExpectedPlants::plants_on(int day, const SharesOnDay& shares) {
+  auto sound = plants_of_sound_seed_.find(day);
+  if (sound == plants_of_sound_seed_.end()) {
+    std::vector<double> plants;
+    for (SeedSeason& one : cases_) {
+      plants.push_back(one.watered_on(day, {}).plants);
+    }
+    sound = plants_of_sound_seed_.emplace(day, std::move(plants)).first;
+  }
+  double sum = 0.0;
+  for (std::size_t i = 0; i < cases_.size(); ++i) {
+    const SeedShares of = shares(seeds_[i], day);
+    sum += of.alive * of.ripe * sound->second[i];
+  }
+  return sum / static_cast<double>(cases_.size());
 }
 
 int ExpectedPlants::rest_begins() const {

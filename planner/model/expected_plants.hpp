@@ -3,6 +3,7 @@
 #include "planner/model/establishment.hpp"
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <span>
 #include <vector>
@@ -27,15 +28,22 @@ struct Expectation {
 };
 
 /// One case for each of `seeds`: it meets the courses in turn. Cases are equally likely.
-/// Requires: courses of one bench and season, both lists not empty.
+/// Requires: courses of one bench and season, both lists not empty; the courses outlive this.
 class ExpectedPlants {
 public:
-  ExpectedPlants(std::span<const SeedCourse> courses,
+  ExpectedPlants(std::span<const SeedCourse* const> courses,
                  std::span<const species_rules::SeedParameters> seeds,
                  const PotCare& care,
                  const SeasonDays& season);
 
   [[nodiscard]] Expectation watered_on(int day, const SharesOnDay& shares);
+
+  /// Mean share of the seeds sown that become plants. For many days and packets that are kept
+  /// otherwise: what living, ripe seed comes to is kept from call to call.
+  [[nodiscard]] double plants_on(int day, const SharesOnDay& shares);
+
+  /// Days of the courses.
+  [[nodiscard]] int days() const { return days_; }
 
   /// The middle over cases of the day on which the first rest begins.
   [[nodiscard]] int rest_begins() const;
@@ -43,6 +51,8 @@ public:
 private:
   std::vector<species_rules::SeedParameters> seeds_;
   std::vector<SeedSeason> cases_;
+  int days_ = 0;
+  std::map<int, std::vector<double>> plants_of_sound_seed_; ///< one a case, by day
 };
 
 } // namespace nightsow::planner

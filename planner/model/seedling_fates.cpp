@@ -51,19 +51,34 @@ struct Seedling {
   double hottest_c = -1e9;
   double frost = 0.0; ///< hazards met so far
   double heat = 0.0;
+  double damping_due = 0.0; ///< of days on which nothing else was new, not yet taken
 };
 
 // What each hazard takes of those that still live. Frost and heat go by the worst that was met so
 // far, so they take only what is new of it.
+void take_what_is_due(Seedling& seedling) {
+  const double lost = seedling.alive * -std::expm1(-seedling.damping_due);
+  seedling.fate.lost_wet += lost;
+  seedling.alive -= lost;
+  seedling.damping_due = 0.0;
+}
+
 void live_through(const Stretch& stretch, const SeedParameters& seed, Seedling& seedling) {
   const double limit_c = stretch.older ? seed.older_frost_limit_c : seed.frost_limit_c;
   double frost = 0.0;
   double heat = 0.0;
-  if (stretch.coldest_c - limit_c < seedling.coldest_over_limit_k) {
+  const bool colder = stretch.coldest_c - limit_c < seedling.coldest_over_limit_k;
+  const bool hotter = stretch.hottest_c > seedling.hottest_c;
+  if (!colder && !hotter) {
+    seedling.damping_due += stretch.damping;
+    return;
+  }
+  take_what_is_due(seedling);
+  if (colder) {
     seedling.coldest_over_limit_k = stretch.coldest_c - limit_c;
     frost = hazard_of(species_rules::frost_dead_share(stretch.coldest_c, limit_c)) - seedling.frost;
   }
-  if (stretch.hottest_c > seedling.hottest_c) {
+  if (hotter) {
     seedling.hottest_c = stretch.hottest_c;
     heat = hazard_of(species_rules::heat_dead_share(stretch.hottest_c, seed.heat_limit_c)) -
            seedling.heat;
@@ -185,6 +200,7 @@ Fate SeedlingFates::raised(int emerged, int rest, double& alive) const {
                  seed_,
                  seedling);
   }
+  take_what_is_due(seedling);
   alive = seedling.alive;
   return seedling.fate;
 }

@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 69> phrases{{
+constexpr std::array<Phrase, 79> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -25,7 +25,17 @@ constexpr std::array<Phrase, 69> phrases{{
     {"store", "warm_dry", "warm and dry"},
     {"store", "cool_dry", "cool and dry"},
     {"store", "warm_then_cool", "warm and dry first, then cool"},
+    {"store", "keep_warm", "warm and dry"},
+    {"store", "fridge", "dry in the fridge"},
+    {"store", "warm_then_fridge", "warm and dry first, then dry in the fridge"},
+    {"store", "as_it_is", "as it is"},
     {"store", "sow_at_once", "do not store it, sow it at once"},
+    {"route", "sow_now", "sown today"},
+    {"route", "keep_warm", "kept warm and dry"},
+    {"route", "fridge", "kept in the fridge"},
+    {"route", "warm_then_fridge", "kept warm until ripe, then in the fridge"},
+    {"route", "as_it_is", "kept as it is"},
+    {"route", "next_season", "left for next season"},
     {"cover", "none", "none, leave it on the surface"},
     {"cover", "dusting", "a dusting"},
     {"cover", "thin", "a thin layer"},

@@ -42,8 +42,21 @@ Json keep_json(const Keep& keep) {
   Json json;
   json["now"] = json_text(keep.now);
   json["until"] = json_date(keep.until);
-  json["then"] = nullptr; // filled when routes are compared
+  json["then"] = json_text(keep.then);
   return json;
+}
+
+Json routes_json(const std::vector<RouteAnswer>& routes) {
+  Json list = Json::array();
+  for (const RouteAnswer& route : routes) {
+    Json json;
+    json["route"] = route.route;
+    json["plants"] = json_number(route.plants);
+    json["first_water"] = json_date(route.first_water);
+    json["warm_until"] = json_date(route.warm_until);
+    list.push_back(std::move(json));
+  }
+  return list;
 }
 
 Json when_json(const std::optional<WaterWhen>& when) {
@@ -148,8 +161,9 @@ Json sowing_json(const Sowing& sowing) {
   json["start"] = json_text(sowing.start);
   json["verdict"] = name_of(sowing.verdict);
   json["gate"] = gate_json(sowing.gate);
-  json["route"] = nullptr; // routes are not compared yet
-  json["routes"] = Json::array();
+  json["route"] = json_text(sowing.route);
+  json["routes"] = routes_json(sowing.routes);
+  json["keep_back"] = json_number(sowing.keep_back);
   json["keep"] = keep_json(sowing.keep);
   json["sow_on"] = json_date(sowing.sow_on);
   json["first_water"] = first_water_json(sowing.first_water, sowing.expected);

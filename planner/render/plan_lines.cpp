@@ -118,6 +118,30 @@ std::string keep_text(const Keep& keep, Date today) {
   if (!text.empty() && keep.until) {
     text += ", until " + day_text(*keep.until, today);
   }
+  if (!keep.then.empty()) {
+    append(text, "; then ", plain_word("store", keep.then));
+  }
+  return text;
+}
+
+std::string plants_text(double plants) {
+  const std::string number = whole_text(plants);
+  return number + (number == "1" ? " plant" : " plants");
+}
+
+// What was compared, most plants first.
+std::string routes_text(const std::vector<RouteAnswer>& routes, Date today) {
+  std::string text;
+  for (const RouteAnswer& route : routes) {
+    if (route.plants && route.first_water) {
+      append(text,
+             "; ",
+             fmt::format("{}: about {} from water near {}",
+                         plain_word("route", route.route),
+                         plants_text(*route.plants),
+                         day_text(*route.first_water, today)));
+    }
+  }
   return text;
 }
 
@@ -230,6 +254,7 @@ std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& styl
   text += under("losses", losses_text(sowing.expected));
   text += under("water when", condition_text(sowing.first_water, today, style));
   text += under("keep", keep_text(sowing.keep, today));
+  text += under("compared", routes_text(sowing.routes, today));
   text += under("seed", seed_text(sowing.seed, today));
   text += under("sow", how_text(sowing.how));
   text += under("look", look_text(sowing.how));

@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 61> table{{
+constexpr std::array<Wording, 68> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -164,6 +164,10 @@ constexpr std::array<Wording, 61> table{{
     {Code::mat_still_cool,
      "mat_night_c limit_c",
      "Even on the mat nights reach only {mat_night_c}, and it asks for {limit_c} or more."},
+    {Code::mat_gives,
+     "plants other kwh",
+     "With the mat about {plants:plant}, without it {other}[; it takes at most {kwh} kWh "
+     "until most are up]."},
     {Code::growth_before_rest,
      "days rest",
      "Seedlings need about {days:day} to grow before their first rest, near {rest}."},
@@ -229,10 +233,33 @@ constexpr std::array<Wording, 61> table{{
      "No free day comes before {no_later_than}, its last one for first water this season: make "
      "one, "
      "or put it off."},
-    {Code::ripe_too_late,
-     "ripe_on no_later_than",
-     "It ripens too late for this season: half of it by about {ripe_on}, and first water is due no "
-     "later than {no_later_than}."},
+    {Code::window_begins,
+     "when plants other",
+     "More of it lives with first water from {when} on[: about {plants:plant}, against "
+     "{other} as soon as nights allow it]."},
+    {Code::best_before_holds,
+     "when plants other",
+     "Its best time here lies before nights hold, near {when}[: about {plants:plant} then, "
+     "{other} later]; a cooler place would let it start in time."},
+    {Code::late_for_it,
+     "no_later_than share",
+     "Its best time ended {no_later_than}: {share} of the plants of a sowing in time are lost by "
+     "that."},
+    {Code::better_next_season,
+     "when plants now",
+     "It does better in another season, from about {when}[: about {plants:plant}, against "
+     "{now} in this one]."},
+    {Code::sow_now_loses_least,
+     "plants waiting",
+     "Its seed dies faster than nights cool: water it now, as cool as can be[, for about "
+     "{plants:plant} against {waiting} if it waits]."},
+    {Code::keep_otherwise,
+     "store until plants other",
+     "Until then keep it {store}[, the warmth until {until}][: about {plants:plant}, against "
+     "{other} kept as it is]."},
+    {Code::keep_some_back,
+     "seeds keep",
+     "It cannot be replaced: sow {seeds:seed} of it now and keep {keep} for another season."},
     {Code::next_window, "when", "Its next time for first water begins about {when}."},
     {Code::season_over,
      "season next",

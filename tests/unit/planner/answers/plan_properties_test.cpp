@@ -122,10 +122,18 @@ TEST_P(AnyPlan, ExpectsFirstWaterWithinItsWindow) {
   }
 }
 
-bool within_a_day_of_half_a_year(std::optional<Date> before, std::optional<Date> after) {
+bool within_days_of_half_a_year(std::optional<Date> before, std::optional<Date> after, int days) {
   return before.has_value() == after.has_value() &&
-         (!before || std::abs(days_between(*before, *after) - mirror_days) <= 1);
+         (!before || std::abs(days_between(*before, *after) - mirror_days) <= days);
 }
+
+bool within_a_day_of_half_a_year(std::optional<Date> before, std::optional<Date> after) {
+  return within_days_of_half_a_year(before, after, 1);
+}
+
+// The sun of the other half is nearer or farther by the Earth's orbit, and plants fall off slowly:
+// where a twentieth of them is lost is told to about a week.
+constexpr int window_end_days = 7;
 
 void expect_mirrored(const Sowing& before, const Sowing& after) {
   SCOPED_TRACE(before.taxon);
@@ -139,8 +147,8 @@ void expect_mirrored(const Sowing& before, const Sowing& after) {
       within_a_day_of_half_a_year(before.first_water.expected.p50, after.first_water.expected.p50));
   EXPECT_TRUE(
       within_a_day_of_half_a_year(before.first_water.expected.p90, after.first_water.expected.p90));
-  EXPECT_TRUE(within_a_day_of_half_a_year(before.first_water.no_later_than,
-                                          after.first_water.no_later_than));
+  EXPECT_TRUE(within_days_of_half_a_year(
+      before.first_water.no_later_than, after.first_water.no_later_than, window_end_days));
   EXPECT_EQ(before.seed.alive->mean, after.seed.alive->mean);
 }
 

@@ -30,7 +30,8 @@ inline Spread spread(std::string_view p10,
 
 /// A value of the kind that goes by this name in a sentence.
 inline ReasonValue sample_value(std::string_view name) {
-  constexpr std::array<std::string_view, 17> dates{"since",
+  constexpr std::array<std::string_view, 18> dates{"until",
+                                                   "since",
                                                    "from",
                                                    "to",
                                                    "limb_begins",
@@ -47,8 +48,16 @@ inline ReasonValue sample_value(std::string_view name) {
                                                    "no_later_than",
                                                    "when",
                                                    "on"};
-  constexpr std::array<std::string_view, 9> texts{
-      "bench", "why", "text", "written", "accepted", "suggestion", "read_as", "rule", "shelter"};
+  constexpr std::array<std::string_view, 10> texts{"store",
+                                                   "bench",
+                                                   "why",
+                                                   "text",
+                                                   "written",
+                                                   "accepted",
+                                                   "suggestion",
+                                                   "read_as",
+                                                   "rule",
+                                                   "shelter"};
   const auto is_in = [&](const auto& names) {
     return std::find(names.begin(), names.end(), name) != names.end();
   };
@@ -117,7 +126,7 @@ inline Sowing waiting_sowing() {
                          spread("2026-03-01", "2026-03-10", "2026-03-20"),
                          spread("2026-04-01", "2026-04-12", "2026-04-26"),
                          spread("2026-04-11", "2026-04-22", "2026-05-06")};
-  line.keep = {"warm_then_cool", day("2026-04-12")};
+  line.keep = {"warm_then_cool", day("2026-04-12"), ""};
   line.sow_on = day("2026-04-11");
   line.first_water = {WaterWhen{10, 14, 13.0, 30.0, "cold frame"},
                       day("2026-03-20"),

@@ -1,0 +1,358 @@
+#include "planner/answers/decision.hpp"
+
+#include "planner/answers/figures.hpp"
+#include "planner/answers/gate_reasons.hpp"
+#include "planner/answers/kept_ways.hpp"
+#include "planner/answers/water_window.hpp"
+#include "planner/model/nights_for_rule.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+using species_rules::Start;
+using Way = Keeping::Way;
+
+// A window that begins so much later than nights allow is explained.
+constexpr Days worth_telling{21};
+// Plants a year sooner are worth many more later on (common practice, no source).
+constexpr double worth_waiting_a_year = 0.6;
+// A season with less than this of its best left is weighed against the next.
+constexpr double season_mostly_left = 0.8;
+// Of what unripe seed would have given: a pot that rests dry still holds most of it for another
+// season (common practice, no source).
+constexpr double carried_share = 0.8;
+// Of irreplaceable seed that keeps: the share to sow at once (common practice, no source).
+constexpr double sown_of_irreplaceable = 0.6;
+constexpr double keeps_years = 2.0;
+constexpr double least_to_split = 8.0;
+constexpr double usual_half_life_years = 3.0;
+// A mat is on until most are up, and so long after the first where nothing tells.
+constexpr double usual_main_look_days = 21.0;
+constexpr double hours_a_day = 24.0;
+constexpr double watts_a_kilowatt = 1000.0;
+
+using Seeds = std::optional<double>;
+
+std::optional<Date> allowed_by_nights(const LineInput& input, const LineTiming& timing) {
+  return timing.verdict == Verdict::water_now ? std::optional{input.garden.today}
+                                              : timing.water.expected.p50;
+}
+
+double half_life_years(const LineInput& input) {
+  return value_or(input.rule.rule.seed.half_life_years, usual_half_life_years);
+}
+
+std::optional<int> keep_back(const LineInput& input) {
+  const Seeds seeds = input.packet.seeds.middle();
+  if (!input.packet.irreplaceable || !seeds || *seeds < least_to_split ||
+      half_life_years(input) < keeps_years || start_of(input.rule.rule) == Start::at_once) {
+    return std::nullopt;
+  }
+  return static_cast<int>(std::floor(*seeds * (1.0 - sown_of_irreplaceable)));
+}
+
+/// The packet in the season at hand.
+struct Here {
+  const LineInput& input;
+  Prospects& prospects;
+  std::vector<KeptWay> ways;
+  Date allowed{};
+  Seeds seeds;
+  double factor = 1.0; ///< what all cases make of the shares, which a few gave
+
+  [[nodiscard]] int plants(double share) const {
+    return static_cast<int>(std::lround(share * factor * seeds.value_or(0.0)));
+  }
+
+  [[nodiscard]] std::optional<double> told(double share) const {
+    return seeds ? std::optional{rounded_tenth(share * factor * *seeds)} : std::nullopt;
+  }
+
+  [[nodiscard]] const KeptWay& best() const { return best_way(ways, seeds); }
+
+  // Of days before today, too, to see how late it is.
+  [[nodiscard]] std::optional<WaterWindow> window() const {
+    return water_window(best().first, best().shares, seeds);
+  }
+
+  [[nodiscard]] double share_on(Date day) const {
+    const auto entry = static_cast<std::size_t>(days_between(best().first, day));
+    return entry < best().shares.size() ? best().shares[entry] : 0.0;
+  }
+
+  [[nodiscard]] std::optional<WaterWindow> window_from(Date day) const {
+    const auto from = static_cast<std::ptrdiff_t>(days_between(best().first, day));
+    return water_window(day, {best().shares.begin() + from, best().shares.end()}, seeds);
+  }
+};
+
+// What the packet gives next season, kept the best way; its nights are taken to allow water from
+// the start of the limb (hot starters: of the planning year) on.
+struct NextSeason {
+  Date best{};
+  double share = 0.0;
+};
+
+NextSeason next_season(const LineInput& input,
+                       BenchSeasons& seasons,
+                       const climate::Season& season) {
+  const climate::Phases& phases = *seasons.station().turning.phases;
+  const climate::Season next = season_after(phases, season, input.garden.today);
+  const bool hot = start_of(input.rule.rule) == Start::hot;
+  Prospects prospects{input, seasons, {input.bench, next, hot, uses_mat(input.rule.rule)}};
+  const Date from = hot ? next.planning_begins : next.limb_begins;
+  const std::vector<KeptWay> ways = kept_ways(input, prospects, from);
+  const KeptWay& way = best_way(ways, input.packet.seeds.middle());
+  NextSeason result;
+  for (std::size_t day = 0; day < way.shares.size(); ++day) {
+    const Date date = way.first + Days{static_cast<int>(day)};
+    if (date >= from && way.shares[day] > result.share) {
+      result = {date, way.shares[day]};
+    }
+  }
+  return result;
+}
+
+void tell_routes(const Here& here, Decision& decision) {
+  for (const KeptWay& way : here.ways) {
+    const std::string route = route_of(way.keeping, here.input.packet);
+    const bool known = std::any_of(decision.routes.begin(),
+                                   decision.routes.end(),
+                                   [&](const RouteAnswer& other) { return other.route == route; });
+    if (!known) {
+      const auto best = std::max_element(way.shares.begin() + days_between(way.first, here.allowed),
+                                         way.shares.end());
+      decision.routes.push_back({route,
+                                 here.told(way.most),
+                                 way.first + Days{static_cast<int>(best - way.shares.begin())},
+                                 way.keeping.warm_until});
+    }
+  }
+}
+
+// Seed that dies fast may do better wetted today, whatever the nights; not while something else
+// speaks against water.
+void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision) {
+  const LineInput& input = here.input;
+  const Date today = input.garden.today;
+  const bool fast = half_life_years(input) < keeps_years || input.seed.fading();
+  if (!fast || here.allowed < today + worth_keeping || today < here.prospects.first_day()) {
+    return;
+  }
+  const double share = here.prospects.plants_share(today, {});
+  decision.routes.push_back({"sow_now", here.told(share), today, {}});
+  const bool held_up = timing.verdict == Verdict::unknown || input.guard.stale ||
+                       has_reason(timing.reasons, ReasonCode::hot_days) ||
+                       has_reason(timing.reasons, ReasonCode::freezing_nights);
+  if (held_up || !much_better(share, here.best().most, here.seeds)) {
+    return;
+  }
+  timing.verdict = Verdict::water_now;
+  timing.water.not_before = today;
+  timing.water.expected = {today, today, today, 0.0};
+  Reason reason{ReasonCode::sow_now_loses_least, {}};
+  if (here.seeds) {
+    reason.values = {{"plants", here.plants(share)}, {"waiting", here.plants(here.best().most)}};
+  }
+  timing.reasons.insert(timing.reasons.begin(), std::move(reason));
+}
+
+// Whether this season or the next; a season that is mostly left is not asked about.
+void weigh_next_season(const Here& here,
+                       BenchSeasons& seasons,
+                       const climate::Season& season,
+                       LineTiming& timing,
+                       Decision& decision) {
+  const std::optional<WaterWindow> window = here.window();
+  const double now = here.best().most;
+  const double ever = window ? window->plants_share : 0.0;
+  const double if_ripe = window ? here.prospects.plants_share_if_ripe(
+                                      std::max(window->best, here.allowed), here.best().keeping)
+                                : 0.0;
+  if (!timing.missed && now >= season_mostly_left * std::max(ever, if_ripe)) {
+    return;
+  }
+  const double with_carried = now + carried_share * std::max(0.0, if_ripe - now);
+  const NextSeason next = next_season(here.input, seasons, season);
+  decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
+  const bool passed = window && window->to < here.input.garden.today;
+  if (next.share * worth_waiting_a_year > with_carried &&
+      much_better(next.share, now, here.seeds)) {
+    if (passed) {
+      timing.missed = window_passed(window->to);
+    } else if (!timing.missed) {
+      Reason better{ReasonCode::better_next_season, {{"when", next.best}}};
+      if (here.seeds) {
+        better.values.push_back({"plants", here.plants(next.share)});
+        better.values.push_back({"now", here.plants(now)});
+      }
+      timing.missed = std::move(better);
+    }
+    return;
+  }
+  timing.missed.reset();
+  if (passed) {
+    timing.risks.push_back({ReasonCode::late_for_it,
+                            {{"no_later_than", window->to},
+                             {"share", Share{rounded_share(1.0 - now / window->plants_share)}}}});
+  }
+}
+
+Reason with_plants(ReasonCode code, const Here& here, Date day, Date other) {
+  Reason reason{code, {{"when", day}}};
+  if (here.seeds) {
+    reason.values.push_back({"plants", here.plants(here.share_on(day))});
+    reason.values.push_back({"other", here.plants(here.share_on(other))});
+  }
+  return reason;
+}
+
+// The day to act is the later of what nights allow and the first day of the window.
+void move_into_window(const Here& here, const WaterWindow& window, LineTiming& timing) {
+  const Date today = here.input.garden.today;
+  const bool now = timing.verdict == Verdict::water_now;
+  if (window.from > here.allowed) {
+    timing.water.not_before = std::max(timing.water.not_before.value_or(window.from), window.from);
+    keep_from(window.from, timing.water.expected);
+    if (now && window.from > today) {
+      timing.verdict = Verdict::wait;
+      timing.water.expected = {window.from, window.from, window.from, 0.0};
+    }
+    if (now || window.from > here.allowed + worth_telling) {
+      timing.reasons.insert(
+          timing.reasons.begin(),
+          with_plants(ReasonCode::window_begins, here, window.from, here.allowed));
+    }
+  }
+  if (here.allowed <= window.to) {
+    timing.water.no_later_than = window.to;
+    return;
+  }
+  // Nights allow it only when its best time is over.
+  if (const std::optional<WaterWindow> left = here.window_from(here.allowed)) {
+    timing.water.no_later_than = left->to;
+    if (much_better(window.plants_share, left->plants_share, here.seeds) && window.best >= today) {
+      timing.risks.push_back(
+          with_plants(ReasonCode::best_before_holds, here, window.best, here.allowed));
+    }
+  }
+}
+
+void tell_keeping(const Here& here, LineTiming& timing) {
+  const KeptWay& best = here.best();
+  const KeptWay& as_it_is = here.ways.front();
+  if (&best == &as_it_is) {
+    return;
+  }
+  Reason reason{ReasonCode::keep_otherwise, {{"store", route_of(best.keeping, here.input.packet)}}};
+  if (best.keeping.warm_until) {
+    reason.values.push_back({"until", *best.keeping.warm_until});
+  }
+  if (here.seeds) {
+    reason.values.push_back({"plants", here.plants(best.most)});
+    reason.values.push_back({"other", here.plants(as_it_is.most)});
+  }
+  timing.reasons.push_back(std::move(reason));
+}
+
+// What the mat gives, and what it takes at most.
+void tell_mat(const Here& here,
+              BenchSeasons& seasons,
+              const climate::Season& season,
+              const std::optional<Expected>& expected,
+              LineTiming& timing) {
+  const LineInput& input = here.input;
+  const std::optional<HeatMat> mat = mat_for(input.garden.garden, input.bench);
+  if (!uses_mat(input.rule.rule) || !mat || !expected || !here.seeds) {
+    return;
+  }
+  Prospects without{input, seasons, {input.bench, season, true, false}};
+  const double share = without.plants_share(expected->first_water, here.best().keeping);
+  Reason reason{ReasonCode::mat_gives,
+                {{"plants", static_cast<int>(std::lround(expected->plants.mean))},
+                 {"other", here.plants(share)}}};
+  if (mat->watts) {
+    const double days = expected->half ? days_between(expected->first_water, *expected->half)
+                                       : usual_main_look_days;
+    reason.values.push_back(
+        {"kwh", rounded_tenth(*mat->watts / watts_a_kilowatt * hours_a_day * days)});
+  }
+  timing.reasons.push_back(std::move(reason));
+}
+
+void sort_routes(std::vector<RouteAnswer>& routes) {
+  std::stable_sort(routes.begin(), routes.end(), [](const auto& a, const auto& b) {
+    return a.plants.value_or(0.0) > b.plants.value_or(0.0);
+  });
+}
+
+Decision decide_on(Here here,
+                   BenchSeasons& seasons,
+                   const climate::Season& season,
+                   LineTiming& timing) {
+  Decision decision;
+  decision.keep_back = keep_back(here.input);
+  tell_routes(here, decision);
+  weigh_next_season(here, seasons, season, timing, decision);
+  const bool nights_allowed = timing.verdict == Verdict::water_now;
+  if (!timing.missed && !nights_allowed) {
+    compare_sowing_now(here, timing, decision);
+  }
+  const bool sown_against_nights = !nights_allowed && timing.verdict == Verdict::water_now;
+  const std::optional<WaterWindow> window = here.window();
+  if (!timing.missed && window && !sown_against_nights) {
+    move_into_window(here, *window, timing);
+    tell_keeping(here, timing);
+    decision.keeping = here.best().keeping;
+  }
+  decision.route = timing.verdict == Verdict::water_now
+                       ? "sow_now"
+                       : route_of(decision.keeping, here.input.packet);
+  const std::optional<Date> day = allowed_by_nights(here.input, timing);
+  if (day && *day <= here.prospects.last_day()) {
+    const Seeds sown = here.seeds ? Seeds{*here.seeds - decision.keep_back.value_or(0)} : Seeds{};
+    decision.expected = here.prospects.expected(*day, decision.keeping, sown);
+    tell_mat(here, seasons, season, decision.expected, timing);
+  }
+  sort_routes(decision.routes);
+  return decision;
+}
+
+} // namespace
+
+Decision decide(const LineInput& input,
+                BenchSeasons& seasons,
+                const climate::Season& season,
+                LineTiming& timing) {
+  const std::optional<Date> allowed = allowed_by_nights(input, timing);
+  if (!allowed) {
+    return {};
+  }
+  const bool before = *allowed < season.hottest || start_of(input.rule.rule) == Start::hot;
+  Prospects prospects{input, seasons, {input.bench, season, before, uses_mat(input.rule.rule)}};
+  if (*allowed < prospects.first_day() || *allowed > prospects.last_day()) {
+    return {};
+  }
+  const Seeds seeds = input.packet.seeds.middle();
+  if (start_of(input.rule.rule) == Start::at_once) {
+    Decision decision;
+    decision.expected = prospects.expected(*allowed, {}, seeds);
+    decision.route = "sow_now";
+    decision.routes.push_back(
+        {"sow_now",
+         decision.expected ? std::optional{decision.expected->plants.mean} : std::nullopt,
+         *allowed,
+         {}});
+    return decision;
+  }
+  Here here{input, prospects, kept_ways(input, prospects, *allowed), *allowed, seeds};
+  here.factor = prospects.all_cases_factor(*allowed, here.best().keeping);
+  return decide_on(std::move(here), seasons, season, timing);
+}
+
+} // namespace nightsow::planner

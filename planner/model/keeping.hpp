@@ -1,0 +1,47 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+#include "planner/garden/packet.hpp"
+
+#include <optional>
+
+namespace nightsow::planner {
+
+/// A way to keep a packet dry from today until its first water.
+struct Keeping {
+  enum class Way { as_it_is, warm, cool, warm_then_cool };
+
+  Way way = Way::as_it_is;
+  std::optional<Date> warm_until; ///< of warm_then_cool alone
+};
+
+/// The fridge that stands for "cool and dry", °C.
+inline constexpr double keeping_cool_c = 5.0;
+
+/// The packet as it will have been kept: its store up to today as written, and from then on so.
+/// Stages written for later fall away unless it stays as it is.
+[[nodiscard]] Packet kept_so(const Packet& packet, const Keeping& keeping, Date today);
+
+/// The day until which warmth, with the fridge after it, leaves most seed alive and ripe on a day
+/// to come; empty where neither a few days of warmth nor all of them but a few are best.
+/// `alive_and_ripe` tells the share of a packet on that day.
+template <class AliveAndRipe>
+[[nodiscard]] std::optional<Date> best_warm_until(const Packet& packet,
+                                                  Date today,
+                                                  Date needed,
+                                                  AliveAndRipe alive_and_ripe) {
+  constexpr Days step{10};
+  std::optional<Date> best;
+  double most = alive_and_ripe(kept_so(packet, {Keeping::Way::cool, {}}, today));
+  for (Date until = today + step; until < needed; until += step) {
+    const double share =
+        alive_and_ripe(kept_so(packet, {Keeping::Way::warm_then_cool, until}, today));
+    if (share > most) {
+      most = share;
+      best = until;
+    }
+  }
+  return best;
+}
+
+} // namespace nightsow::planner
