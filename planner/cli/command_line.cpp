@@ -254,6 +254,9 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   if (typed.command == "rules gaps") {
     return typed_rules_gaps(typed);
   }
+  if (typed.command == "rules schema") {
+    return RulesSchemaCommand{};
+  }
   assert(typed.command == "start");
   return start_command(typed);
 }

@@ -7,6 +7,7 @@
 #include "planner/garden/own_rules.hpp"
 #include "planner/render/answer_text.hpp"
 #include "planner/render/to_json.hpp"
+#include "species-rules/rule_schema.hpp"
 #include "species-rules/write_rule.hpp"
 
 #include <filesystem>
@@ -100,6 +101,13 @@ Outcome run(const RulesGapsCommand& command,
             const CommonOptions& common,
             const Surroundings& around) {
   return about_rules(command, common, around, rules_gaps);
+}
+
+// A schema is JSON already, --json or not.
+Outcome run(const RulesSchemaCommand& /*command*/,
+            const CommonOptions& /*common*/,
+            const Surroundings& /*around*/) {
+  return {species_rules::rule_schema(), "", Ending::answered};
 }
 
 } // namespace nightsow::planner
