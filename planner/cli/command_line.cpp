@@ -156,7 +156,7 @@ SeedOutlookCommand seed_outlook_command(const TypedWords& typed, std::string tax
   if (typed.tested) {
     request.tested = typed_test("--tested", *typed.tested);
   }
-  return {std::move(request)};
+  return {std::move(request), typed.why};
 }
 
 Command show_rule_command(const TypedWords& typed) {

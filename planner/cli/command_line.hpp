@@ -85,6 +85,7 @@ struct RulesGapsCommand {
 
 struct SeedOutlookCommand {
   SeedOutlookRequest request;
+  bool why = false;
 };
 
 struct StartCommand {
