@@ -168,10 +168,10 @@ void tell_at_cause(Problems& faults,
     if (fault.where == cause.where) {
       continue;
     }
-    std::string shows = fmt::format("it shows at {}:{}, which is as it was: change yours, or give "
-                                    "that entry a value too",
-                                    fault.where,
-                                    fault.line);
+    std::string shows = fmt::format("it shows at that entry of {}, which is as it was: change "
+                                    "yours, or give that entry a value "
+                                    "too",
+                                    fault.where);
     fault = fault_at(cause, std::move(fault.found), std::move(fault.expected), std::move(shows));
   }
 }
