@@ -76,17 +76,45 @@ double quantile(const std::vector<Weighted>& grid, double total, double part) {
   return 1.0;
 }
 
-ShareRange range_of(const std::vector<Weighted>& grid) {
-  if (grid.size() == 1) {
-    return {grid.front().share, grid.front().share, grid.front().share};
-  }
+/// What a grid says: the range, and the variance.
+struct Told {
+  ShareRange range;
+  double variance = 0.0;
+};
+
+Told told_by(const std::vector<Weighted>& grid) {
   double total = 0.0;
   double sum = 0.0;
+  double squares = 0.0;
   for (const Weighted& point : grid) {
     total += point.weight;
     sum += point.weight * point.share;
+    squares += point.weight * point.share * point.share;
   }
-  return {sum / total, quantile(grid, total, 0.1), quantile(grid, total, 0.9)};
+  const double mean = sum / total;
+  return {{mean, quantile(grid, total, 0.1), quantile(grid, total, 0.9)},
+          squares / total - mean * mean};
+}
+
+// A beta distribution is not quite the range that it stands for, least of all a skewed one. What it
+// misses is carried into the range after the test by what the test left of the first belief, as of
+// normal errors the variance after over the variance before: all of it where the test said nothing.
+ShareRange range_after(const ShareRange& before,
+                       const std::vector<Weighted>& grid_before,
+                       const std::vector<Weighted>& grid_after) {
+  if (grid_before.size() == 1) {
+    return before;
+  }
+  const Told first = told_by(grid_before);
+  const Told then = told_by(grid_after);
+  const double left = std::clamp(then.variance / first.variance, 0.0, 1.0);
+  const auto with_missed = [left](double after, double stood_for, double beta) {
+    return std::clamp(after + left * (stood_for - beta), 0.0, 1.0);
+  };
+  const double share = with_missed(then.range.share, before.share, first.range.share);
+  return {share,
+          std::min(share, with_missed(then.range.low, before.low, first.range.low)),
+          std::max(share, with_missed(then.range.high, before.high, first.range.high))};
 }
 
 // The chance of the count, averaged over how fit the test may have been, against the best that any
@@ -134,7 +162,8 @@ SeedBelief after_test(const SeedBelief& before,
       germination[g].weight += weight;
     }
   }
-  return {range_of(alive), range_of(germination)};
+  return {range_after(before.alive, alive_before, alive),
+          range_after(before.germination, germination_before, germination)};
 }
 
 ShareRange germination_of_living(const Estimate& germination_share) {

@@ -37,7 +37,8 @@ inline constexpr double test_days = 60.0;
 
 /// The belief after a test. `fits` are the shares of living seed that the test suited, equally
 /// likely; what came up shows that it was not less fit than that. A test that suited little leaves
-/// the belief nearly as it was. Requires: fits not empty, each 0..1.
+/// the belief nearly as it was, and one that suited nothing, exactly. Requires: fits not empty,
+/// each 0..1.
 [[nodiscard]] SeedBelief after_test(const SeedBelief& before,
                                     const TestCount& count,
                                     std::span<const double> fits);

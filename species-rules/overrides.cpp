@@ -128,6 +128,54 @@ Sources joined_sources(const Sources& known, const std::optional<RuleText>& own,
   return sources;
 }
 
+bool stands_at(const Problem& fault, const Place& place) {
+  return fault.where == place.where && fault.line == place.line && fault.column == place.column;
+}
+
+bool stands_in(const Problem& fault, const GenusEntry& genus) {
+  const auto old_here = [&](const OldName& old) { return stands_at(fault, old.place); };
+  return stands_at(fault, genus.place) || std::ranges::any_of(genus.synonyms, old_here) ||
+         std::ranges::any_of(genus.species, [&](const SpeciesEntry& species) {
+           return stands_at(fault, species.place) ||
+                  std::ranges::any_of(species.synonyms, old_here);
+         });
+}
+
+// The grower's entry of the genus in which the fault shows, or else what the file says of the
+// family.
+const Place& cause_of(const Problem& fault,
+                      const std::vector<FamilyFile>& families,
+                      const FamilyFile& own) {
+  for (const FamilyFile& family : families) {
+    for (const GenusEntry& genus : family.genera) {
+      if (!stands_in(fault, genus)) {
+        continue;
+      }
+      const auto mine = std::ranges::find(own.genera, genus.genus, &GenusEntry::genus);
+      return mine == own.genera.end() ? own.rule_place : mine->place;
+    }
+  }
+  return own.rule_place;
+}
+
+// The families were without fault before `own` was laid over them, so whatever is wrong now came
+// with it, though it may show at an entry that `own` does not give.
+void tell_at_cause(Problems& faults,
+                   const std::vector<FamilyFile>& families,
+                   const FamilyFile& own) {
+  for (Problem& fault : faults) {
+    const Place& cause = cause_of(fault, families, own);
+    if (fault.where == cause.where) {
+      continue;
+    }
+    std::string shows = fmt::format("it shows at that entry of {}, which is as it was: change "
+                                    "yours, or give that entry a value "
+                                    "too",
+                                    fault.where);
+    fault = fault_at(cause, std::move(fault.found), std::move(fault.expected), std::move(shows));
+  }
+}
+
 /// What was laid over so far.
 struct State {
   std::vector<FamilyFile> families;
@@ -152,6 +200,7 @@ Problems lay_over(const RuleText& file, const Sources& sources, State& state) {
   lay_over(families, own);
   append(faults, check_rules(*std::ranges::find(families, own.family, &FamilyFile::family)));
   append(faults, check_names(families));
+  tell_at_cause(faults, families, own);
   if (faults.empty()) {
     state = {std::move(families), std::move(given)};
   }

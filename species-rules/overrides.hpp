@@ -24,8 +24,10 @@ struct Overlaid {
 ///
 /// Left aside is a file that is no JSON, that has a fault of its own (rule_file.hpp), that stands
 /// in the way of what the catalogue knows (check_rules.hpp, another family for a known genus), or
-/// that gives a taxon which it, or a file before it, gave already. `sources` are the grower's own;
-/// ids of the catalogue hold too, and go before.
+/// that gives a taxon which it, or a file before it, gave already. A fault that
+/// shows at another entry (a species of the catalogue whose genus the file changes) is told at the
+/// file's own entry of that genus, or where it speaks of the family. `sources` are the grower's
+/// own; ids of the catalogue hold too, and go before.
 [[nodiscard]] Overlaid overlaid(std::shared_ptr<const Catalogue> catalogue,
                                 std::span<const RuleText> files,
                                 const std::optional<RuleText>& sources);

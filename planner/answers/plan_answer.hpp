@@ -80,6 +80,7 @@ struct How {
   std::optional<std::string> humidity_cover;
   std::optional<std::string> light;
   std::optional<std::string> transplant;
+  std::optional<std::string> nick; ///< nicking or rubbing the seed coat first
   std::optional<int> first_look_days;
   std::optional<int> main_look_days;
   std::optional<int> last_look_days;

@@ -45,10 +45,26 @@ How how_of(const species_rules::Rule& rule, std::optional<double> seeds) {
   how.humidity_cover = word(rule.sowing.humidity_cover);
   how.light = word(rule.sowing.light);
   how.transplant = word(rule.seedling.transplant);
+  how.nick = word(rule.sowing.scarify);
   how.first_look_days = whole(rule.seedling.first_look_days);
   how.main_look_days = whole(rule.seedling.main_look_days);
   how.last_look_days = whole(rule.seedling.last_look_days);
   return how;
+}
+
+// What a rule tells of seed with a hard coat is of seed left whole; how much less a nick leaves
+// behind nobody has counted for most kinds, so it is told and not reckoned.
+void add_deferral(const species_rules::Rule& rule, std::vector<Reason>& risks) {
+  using species_rules::Treatment;
+  const double defers = value_or(rule.seed.deferral_share, 0.0);
+  if (defers < deferral_worth_saying) {
+    return;
+  }
+  const auto& nick = rule.sowing.scarify;
+  const bool better_nicked =
+      nick && (nick->value == Treatment::needed || nick->value == Treatment::helpful);
+  risks.push_back({better_nicked ? ReasonCode::defers_whole : ReasonCode::defers,
+                   {{"share", Share{rounded_share(defers)}}}});
 }
 
 void add_name_reasons(const species_rules::Lookup& lookup,
@@ -285,16 +301,13 @@ PlanLine plan_line(const LoadedGarden& garden,
     reasons->push_back(std::move(*reached));
   }
   if (auto* sowing = std::get_if<Sowing>(&line.place)) {
-    const double defers = value_or(lookup.found->rule.seed.deferral_share, 0.0);
     if (sowing->keep_back) {
       sowing->reasons.push_back(
           {ReasonCode::keep_some_back,
            {{"seeds", static_cast<int>(std::lround(*sowing->seeds)) - *sowing->keep_back},
             {"keep", *sowing->keep_back}}});
     }
-    if (defers >= deferral_worth_saying) {
-      risks.push_back({ReasonCode::defers, {{"share", Share{rounded_share(defers)}}}});
-    }
+    add_deferral(lookup.found->rule, risks);
     add_out_of_use(bench, *sowing, risks);
     sowing->risks.insert(sowing->risks.end(), risks.begin(), risks.end());
     sowing->seed = seed_answer(seed);

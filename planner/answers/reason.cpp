@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 68> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 69> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -64,6 +64,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 68> names{{
     {Code::seed_not_ripe, "seed_not_ripe"},
     {Code::fleshy_at_once, "fleshy_at_once"},
     {Code::defers, "defers"},
+    {Code::defers_whole, "defers_whole"},
     {Code::window_passed, "window_passed"},
     {Code::last_chance, "last_chance"},
     {Code::window_begins, "window_begins"},

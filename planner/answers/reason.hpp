@@ -70,6 +70,7 @@ enum class ReasonCode {
   seed_not_ripe,    ///< ripe_on (as it is kept), on_shelf (moved); either may be left out
   fleshy_at_once,   ///< no value
   defers,           ///< share
+  defers_whole,     ///< share: of seed whose coat is left whole
   // The season.
   window_passed, ///< no_later_than
   last_chance,   ///< no_later_than: no free day before it

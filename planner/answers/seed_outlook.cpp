@@ -3,6 +3,7 @@
 #include "climate/base/problem.hpp"
 #include "planner/answers/asked_kinds.hpp"
 #include "planner/answers/figures.hpp"
+#include "planner/answers/rules_report.hpp"
 #include "planner/answers/seed_reasons.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_state.hpp"
@@ -10,7 +11,10 @@
 #include "species-rules/viability.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <iterator>
+#include <string_view>
 
 namespace nightsow::planner {
 
@@ -155,6 +159,20 @@ bool cannot_wait(const Rule& rule) {
          (rule.seed.store && rule.seed.store->value == Store::sow_at_once);
 }
 
+constexpr std::array<std::string_view, 5> deciding_keys{
+    "germination_share", "half_life_years", "after_ripening_c_d", "deferral_share", "store"};
+
+// Of the whole rule only the values that decide here.
+RuleShowAnswer grounds_of(RuleShowAnswer rule) {
+  std::erase_if(rule.values, [](const RuleValue& value) {
+    return std::ranges::find(deciding_keys, value.key) == deciding_keys.end();
+  });
+  std::erase_if(rule.sources, [&](const RuleSource& source) {
+    return std::ranges::find(rule.values, source.id, &RuleValue::source) == rule.values.end();
+  });
+  return rule;
+}
+
 void refuse_unusable_test(const Packet& packet, Date today) {
   if (packet.tested && !usable_test(packet, today)) {
     throw UsageError({Severity::error,
@@ -182,6 +200,7 @@ SeedOutlookAnswer seed_outlook(const species_rules::Catalogue& catalogue,
   answer.rule = kind.rule_name;
   answer.family = kind.family;
   answer.by_synonym = kind.by_synonym;
+  answer.grounds = grounds_of(show_rule(catalogue, request.taxon));
   answer.age_days = static_cast<int>(std::lround(request.age.days));
   answer.age_years = rounded_tenth(request.age.days / days_a_year);
   answer.stored = request.stored_as_written;

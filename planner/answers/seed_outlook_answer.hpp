@@ -2,6 +2,7 @@
 
 #include "planner/answers/plan_answer.hpp"
 #include "planner/answers/reason.hpp"
+#include "planner/answers/rules_answer.hpp"
 #include "planner/answers/spread.hpp"
 
 #include <optional>
@@ -45,6 +46,7 @@ struct SeedOutlookAnswer {
   std::vector<KeepingAnswer> ways; ///< empty: it cannot be kept
   double lost_in_a_year = 0.0;     ///< of living seed, in the best of the ways
   std::vector<Reason> reasons;
+  RuleShowAnswer grounds; ///< of the rule, only the values that this stands on, and their sources
 };
 
 } // namespace nightsow::planner

@@ -156,7 +156,7 @@ SeedOutlookCommand seed_outlook_command(const TypedWords& typed, std::string tax
   if (typed.tested) {
     request.tested = typed_test("--tested", *typed.tested);
   }
-  return {std::move(request)};
+  return {std::move(request), typed.why};
 }
 
 Command show_rule_command(const TypedWords& typed) {
@@ -253,6 +253,9 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   }
   if (typed.command == "rules gaps") {
     return typed_rules_gaps(typed);
+  }
+  if (typed.command == "rules schema") {
+    return RulesSchemaCommand{};
   }
   assert(typed.command == "start");
   return start_command(typed);

@@ -75,6 +75,9 @@ struct RulesExportCommand {
   std::string taxon;
 };
 
+/// The form of a rule file, as JSON Schema.
+struct RulesSchemaCommand {};
+
 struct RulesGapsCommand {
   RulesGapsRequest request; ///< its in_hand is still empty
   bool in_hand = false;     ///< of the garden's packets only
@@ -82,6 +85,7 @@ struct RulesGapsCommand {
 
 struct SeedOutlookCommand {
   SeedOutlookRequest request;
+  bool why = false;
 };
 
 struct StartCommand {
@@ -107,6 +111,7 @@ using Command = std::variant<PlanCommand,
                              RulesCheckCommand,
                              RulesExportCommand,
                              RulesGapsCommand,
+                             RulesSchemaCommand,
                              SeedOutlookCommand,
                              StartCommand,
                              ShowText>;

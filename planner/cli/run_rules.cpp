@@ -4,12 +4,12 @@
 #include "planner/answers/rules_gaps.hpp"
 #include "planner/answers/rules_report.hpp"
 #include "planner/cli/about_garden.hpp"
-#include "planner/garden/own_rules.hpp"
+#include "planner/cli/about_rules.hpp"
 #include "planner/render/answer_text.hpp"
 #include "planner/render/to_json.hpp"
+#include "species-rules/rule_schema.hpp"
 #include "species-rules/write_rule.hpp"
 
-#include <filesystem>
 #include <set>
 #include <string>
 #include <utility>
@@ -36,18 +36,6 @@ std::string shown_as(const RulesGapsAnswer& answer,
                      const CommonOptions& common,
                      const TextStyle& style) {
   return common.json ? to_json(answer) : rules_gaps_text(answer, style);
-}
-
-// A garden is not needed, but its own rules hold where there is one.
-RulesInGarden rules_here(const CommonOptions& common) {
-  return rules_in_garden(common.garden.empty() ? std::filesystem::path{"."} : common.garden);
-}
-
-Outcome outcome_of(std::string answer, const RulesInGarden& rules, const CommonOptions& common) {
-  if (common.strict && has_faults(rules.problems)) {
-    return {"", strict_notes(rules.problems, common.quiet), Ending::refused};
-  }
-  return {std::move(answer), problem_notes(rules.problems, common.quiet), Ending::answered};
 }
 
 /// Asks all rules, or the garden's about the kinds in hand.
@@ -100,6 +88,13 @@ Outcome run(const RulesGapsCommand& command,
             const CommonOptions& common,
             const Surroundings& around) {
   return about_rules(command, common, around, rules_gaps);
+}
+
+// A schema is JSON already, --json or not.
+Outcome run(const RulesSchemaCommand& /*command*/,
+            const CommonOptions& /*common*/,
+            const Surroundings& /*around*/) {
+  return {species_rules::rule_schema(), "", Ending::answered};
 }
 
 } // namespace nightsow::planner

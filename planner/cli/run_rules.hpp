@@ -28,4 +28,8 @@ namespace nightsow::planner {
                           const CommonOptions& common,
                           const Surroundings& around);
 
+[[nodiscard]] Outcome run(const RulesSchemaCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
 } // namespace nightsow::planner

@@ -2,11 +2,9 @@
 
 #include "planner/answers/seed_outlook.hpp"
 #include "planner/cli/about_garden.hpp"
-#include "planner/garden/own_rules.hpp"
+#include "planner/cli/about_rules.hpp"
 #include "planner/garden/time_zone.hpp"
 #include "planner/render/seed_outlook.hpp"
-
-#include <filesystem>
 
 namespace nightsow::planner {
 
@@ -14,12 +12,12 @@ Outcome run(const SeedOutlookCommand& command,
             const CommonOptions& common,
             const Surroundings& around) {
   const Date today = common.today ? *common.today : civil_date(around.now, "");
-  const RulesInGarden rules =
-      rules_in_garden(common.garden.empty() ? std::filesystem::path{"."} : common.garden);
+  const RulesInGarden rules = rules_here(common);
   const SeedOutlookAnswer answer = seed_outlook(*rules.catalogue, command.request, today);
-  return {common.json ? to_json(answer) : seed_outlook_text(answer, style_of(common, around)),
-          problem_notes(rules.problems, common.quiet),
-          Ending::answered};
+  TextStyle style = style_of(common, around);
+  style.why = command.why;
+  return outcome_of(
+      common.json ? to_json(answer) : seed_outlook_text(answer, style), rules, common);
 }
 
 } // namespace nightsow::planner

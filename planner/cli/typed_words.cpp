@@ -181,6 +181,8 @@ void add_rules(CLI::App& app, TypedWords& typed) {
       ->type_name("");
   exported.footer(command_footer("rules export Bulbine annua"));
   add_rules_gaps(rules, typed);
+  CLI::App& schema = command(rules, "schema", "the form of a file of rules, as JSON Schema");
+  schema.footer(command_footer("rules schema > rule.schema.json"));
 }
 
 void add_start(CLI::App& app, TypedWords& typed) {

@@ -1,7 +1,9 @@
 #include "planner/model/seed_state.hpp"
 
+#include "climate/base/quantile.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/store_history.hpp"
+#include "species-rules/drawn_parameters.hpp"
 #include "species-rules/normal.hpp"
 #include "species-rules/viability.hpp"
 
@@ -62,18 +64,6 @@ template <class Share> double mean_over(const Histories& histories, Share share)
   return sum / static_cast<double>(histories.size());
 }
 
-template <class Share> double least_over(const Histories& histories, Share share) {
-  double least = share(histories.front());
-  for (const auto& stages : histories) {
-    least = std::min(least, share(stages));
-  }
-  return least;
-}
-
-template <class Share> double most_over(const Histories& histories, Share share) {
-  return -least_over(histories, [&](const auto& stages) { return -share(stages); });
-}
-
 auto alive_on(Date day, Date harvested, double half_life_years) {
   return [=](const std::vector<StoreStage>& stages) {
     return species_rules::share_alive(half_life_years, kept(stages, harvested, day).room_years);
@@ -86,10 +76,58 @@ auto ripe_on_day(Date day, Date harvested, double needed_c_d) {
   };
 }
 
+// So many that the tenths are those of the estimate itself.
+constexpr int draws_of_an_estimate = 60;
+constexpr int days_of_a_harvest = 5;
+
+// An estimate at evenly spread chances (the plotting positions of quantile_type8).
+std::vector<double> drawn(const Estimate& estimate) {
+  constexpr double third = 1.0 / 3.0;
+  std::vector<double> values;
+  for (int i = 1; i <= draws_of_an_estimate; ++i) {
+    const double z = species_rules::normal_quantile((i - third) / (draws_of_an_estimate + third));
+    values.push_back(std::max(0.0, species_rules::drawn_value(estimate, z, true)));
+  }
+  return values;
+}
+
+// Days of the harvest, equally likely; one where it is known to the day.
+std::vector<Date> harvest_days(const Seed& seed) {
+  const int length = days_between(seed.first, seed.last) + 1;
+  std::vector<Date> days;
+  for (int i = 0; i < days_of_a_harvest; ++i) {
+    days.push_back(seed.first + Days{(2 * i + 1) * length / (2 * days_of_a_harvest)});
+  }
+  days.erase(std::unique(days.begin(), days.end()), days.end());
+  return days;
+}
+
+// Estimate, harvest and store are independent, so every one goes with every other; four in five of
+// the shares that come of it lie in the range.
+template <class Share>
+ShareRange range_about(
+    double middle, const Seed& seed, const Estimate& estimate, Date day, Share share) {
+  const std::vector<double> values = drawn(estimate);
+  std::vector<double> shares;
+  for (const Date harvested : harvest_days(seed)) {
+    for (const auto& stages : seed.histories(harvested)) {
+      const Kept so_far = kept(stages, harvested, day);
+      for (const double value : values) {
+        shares.push_back(share(so_far, value));
+      }
+    }
+  }
+  return {middle,
+          std::min(middle, quantile_type8(shares, 0.1)),
+          std::max(middle, quantile_type8(shares, 0.9))};
+}
+
 ShareRange alive_by_age(const Seed& seed, Date day) {
-  return {mean_over(seed.histories(seed.middle), alive_on(day, seed.middle, seed.half_life.value)),
-          least_over(seed.histories(seed.first), alive_on(day, seed.first, seed.half_life.low)),
-          most_over(seed.histories(seed.last), alive_on(day, seed.last, seed.half_life.high))};
+  const double middle =
+      mean_over(seed.histories(seed.middle), alive_on(day, seed.middle, seed.half_life.value));
+  return range_about(middle, seed, seed.half_life, day, [](const Kept& kept, double half_life) {
+    return species_rules::share_alive(half_life, kept.room_years);
+  });
 }
 
 double ripe_by_age(const Seed& seed, Date day) {
@@ -98,9 +136,10 @@ double ripe_by_age(const Seed& seed, Date day) {
 }
 
 ShareRange ripe_range_by_age(const Seed& seed, Date day) {
-  return {ripe_by_age(seed, day),
-          least_over(seed.histories(seed.last), ripe_on_day(day, seed.last, seed.needed_c_d.high)),
-          most_over(seed.histories(seed.first), ripe_on_day(day, seed.first, seed.needed_c_d.low))};
+  return range_about(
+      ripe_by_age(seed, day), seed, seed.needed_c_d, day, [](const Kept& kept, double needed_c_d) {
+        return species_rules::ripe_share(kept.ripened_c_d, needed_c_d);
+      });
 }
 
 // What was known on one day, aged to another. Errors of the test and of the half-life are

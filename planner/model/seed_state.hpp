@@ -34,8 +34,9 @@ struct SeedState {
   std::optional<SeedTest> test;
 
   double alive = fresh_share_alive;
-  double alive_low = fresh_share_alive;  ///< short half-life, early harvest, the worse store
-  double alive_high = fresh_share_alive; ///< long half-life, late harvest, the better store
+  /// Four in five cases lie between, half-life, day of harvest and store each as likely as known.
+  double alive_low = fresh_share_alive;
+  double alive_high = fresh_share_alive;
   double alive_next_year = fresh_share_alive;
 
   /// Share of it that has had the warm dry storage it needs; 1 where its age is not known.

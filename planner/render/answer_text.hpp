@@ -26,6 +26,8 @@ namespace nightsow::planner {
 [[nodiscard]] std::string rules_list_text(const RulesListAnswer& answer, const TextStyle& style);
 /// The first screen; with `why` every value behind it, too.
 [[nodiscard]] std::string rule_show_text(const RuleShowAnswer& answer, const TextStyle& style);
+/// The values, each with its ground, and the sources that they name.
+[[nodiscard]] std::string rule_values_text(const RuleShowAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string rules_check_text(const RulesCheckAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string rules_gaps_text(const RulesGapsAnswer& answer, const TextStyle& style);
 

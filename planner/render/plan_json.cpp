@@ -144,6 +144,7 @@ Json how_json(const How& how) {
   json["light"] = json_text(how.light);
   json["humidity_cover"] = json_text(how.humidity_cover);
   json["transplant"] = json_text(how.transplant);
+  json["nick"] = json_text(how.nick);
   json["first_look_days"] = json_number(how.first_look_days);
   json["main_look_days"] = json_number(how.main_look_days);
   json["last_look_days"] = json_number(how.last_look_days);

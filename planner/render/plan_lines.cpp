@@ -189,6 +189,9 @@ std::string how_text(const How& how) {
     }
   };
   add("pot", "pot_depth", how.pot_depth);
+  if (how.nick != "useless") {
+    add("nicking the coat", "scarify", how.nick);
+  }
   add("cover", "cover", how.cover);
   add("light", "light", how.light);
   add("bag or lid", "humidity_cover", how.humidity_cover);

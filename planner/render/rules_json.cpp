@@ -1,5 +1,6 @@
 #include "planner/render/json_parts.hpp"
 #include "planner/render/packet_back.hpp"
+#include "planner/render/rule_value_json.hpp"
 #include "planner/render/rule_value_text.hpp"
 #include "planner/render/to_json.hpp"
 
@@ -23,46 +24,6 @@ Json list_line_json(const RuleListLine& rule) {
   json["older_names"] = rule.older_names;
   json["deciding"] = rule.deciding;
   json["weak"] = json_number(rule.weak);
-  return json;
-}
-
-Json otherwise_json(const RuleValue& value) {
-  if (!value.otherwise) {
-    return {};
-  }
-  const OtherwiseRuleValue& other = *value.otherwise;
-  Json json;
-  json["value"] = value.number ? json_number(other.value) : Json(other.word);
-  json["low"] = value.number ? json_number(other.low) : Json{};
-  json["high"] = value.number ? json_number(other.high) : Json{};
-  json["evidence"] = json_text(other.evidence);
-  json["source"] = json_text(other.source);
-  json["origin"] = json_text(other.origin);
-  return json;
-}
-
-Json value_json(const RuleValue& value) {
-  Json json;
-  json["key"] = value.key;
-  json["unit"] = json_text(value.unit);
-  json["meaning"] = json_text(value.meaning);
-  json["value"] = value.number ? json_number(value.value) : Json(value.word);
-  json["low"] = value.number ? json_number(value.low) : Json{};
-  json["high"] = value.number ? json_number(value.high) : Json{};
-  json["evidence"] = json_text(value.evidence);
-  json["source"] = json_text(value.source);
-  json["origin"] = json_text(value.origin);
-  json["otherwise"] = otherwise_json(value);
-  return json;
-}
-
-Json source_json(const RuleSource& source) {
-  Json json;
-  json["id"] = source.id;
-  json["kind"] = json_text(source.kind);
-  json["author"] = json_text(source.author);
-  json["title"] = json_text(source.title);
-  json["year"] = json_number(source.year);
   return json;
 }
 
@@ -99,7 +60,7 @@ Json gap_json(const RuleGap& gap) {
   Json json;
   json["name"] = gap.name;
   json["level"] = gap.level;
-  json["value"] = value_json(gap.value);
+  json["value"] = json_rule_value(gap.value);
   json["score"] = json_number(gap.score);
   json["rules"] = gap.rules;
   json["trial"] = trial_text(gap, {});
@@ -157,11 +118,11 @@ std::string to_json(const RuleShowAnswer& answer) {
   json["half_ripe"] = ripening_json(answer.half_ripe);
   json["values"] = Json::array();
   for (const auto& value : answer.values) {
-    json["values"].push_back(value_json(value));
+    json["values"].push_back(json_rule_value(value));
   }
   json["sources"] = Json::array();
   for (const auto& source : answer.sources) {
-    json["sources"].push_back(source_json(source));
+    json["sources"].push_back(json_rule_source(source));
   }
   return json_dump(json);
 }

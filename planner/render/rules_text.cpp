@@ -259,6 +259,10 @@ std::string sources_text(const RuleShowAnswer& answer, const TextStyle& style) {
 
 } // namespace
 
+std::string rule_values_text(const RuleShowAnswer& answer, const TextStyle& style) {
+  return values_text(answer, style) + sources_text(answer, style);
+}
+
 std::string rule_show_text(const RuleShowAnswer& answer, const TextStyle& style) {
   const std::string first = rule_head(answer, style) + packet_back_text(answer, style);
   if (!style.why) {

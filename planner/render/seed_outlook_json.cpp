@@ -1,4 +1,5 @@
 #include "planner/render/json_parts.hpp"
+#include "planner/render/rule_value_json.hpp"
 #include "planner/render/seed_outlook.hpp"
 
 #include <nlohmann/json.hpp>
@@ -56,6 +57,14 @@ std::string to_json(const SeedOutlookAnswer& answer) {
   }
   json["lost_in_a_year"] = answer.ways.empty() ? Json{} : json_number(answer.lost_in_a_year);
   json["reasons"] = json_reasons(answer.reasons);
+  json["values"] = Json::array();
+  for (const RuleValue& value : answer.grounds.values) {
+    json["values"].push_back(json_rule_value(value));
+  }
+  json["sources"] = Json::array();
+  for (const RuleSource& source : answer.grounds.sources) {
+    json["sources"].push_back(json_rule_source(source));
+  }
   return json_dump(json);
 }
 

@@ -1,3 +1,4 @@
+#include "planner/render/answer_text.hpp"
 #include "planner/render/figure_text.hpp"
 #include "planner/render/plain_words.hpp"
 #include "planner/render/seed_outlook.hpp"
@@ -120,7 +121,8 @@ std::string seed_outlook_text(const SeedOutlookAnswer& answer, const TextStyle& 
   const std::string explained =
       paragraph("", "In brackets the range that about four in five cases lie in.");
   return head_text(answer, style) + today_text(answer, style) + ways_text(answer, style) +
-         best_text(answer, style) + '\n' + explained;
+         best_text(answer, style) + '\n' + explained +
+         (style.why ? rule_values_text(answer.grounds, style) : "");
 }
 
 } // namespace nightsow::planner

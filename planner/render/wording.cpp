@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 68> table{{
+constexpr std::array<Wording, 69> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -224,6 +224,10 @@ constexpr std::array<Wording, 68> table{{
     {Code::defers,
      "share",
      "Of its good seed {share} usually waits for another season: keep the pots."},
+    {Code::defers_whole,
+     "share",
+     "Of its good seed {share} waits for another season when the coat is left whole: nick or rub "
+     "it, and keep the pots all the same."},
     // The season.
     {Code::window_passed,
      "no_later_than",

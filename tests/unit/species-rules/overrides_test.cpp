@@ -151,6 +151,41 @@ TEST(Overrides, SayWhatIsWrongAndWhere) {
   }
 }
 
+// The catalogue's Testia alba waits for 10 °C; a ceiling of 9 does not suit it, but the genus'
+// own 8.
+TEST(Overrides, AFaultThatShowsInTheCatalogueIsToldWhereTheGrowerMadeIt) {
+  const RuleText file{"rules/mine.json",
+                      "{\"schema\": 1, \"family\": \"Testaceae\", \"genera\": [\n"
+                      " {\"genus\": \"Testia\", \"rule\": {\n"
+                      R"("night_limit_c": {"value": 8, "low": 7, "high": 9, "evidence": "grower"},
+                         "base_c": {"value": 1, "low": 1, "high": 1, "evidence": "grower"},
+                         "optimum_c": {"value": 5, "low": 5, "high": 5, "evidence": "grower"},
+                         "ceiling_c": {"value": 9, "low": 9, "high": 9, "evidence": "grower"}}}]})"};
+  const Overlaid rules = over({file});
+  ASSERT_EQ(rules.faults.size(), 1U);
+  const Problem& fault = rules.faults.front();
+  EXPECT_EQ(fault.where, "rules/mine.json");
+  EXPECT_EQ(fault.line, 2U);
+  EXPECT_EQ(fault.pointer, "/genera/0");
+  EXPECT_EQ(fault.found, "Testia alba waits for nights warmer than its ceiling");
+  EXPECT_NE(fault.remedy.find("it shows at that entry of "), std::string::npos) << fault.remedy;
+}
+
+TEST(Overrides, AFaultThatTheFamilysRuleMakesIsToldThere) {
+  const RuleText file{"rules/mine.json",
+                      "{\"schema\": 1, \"family\": \"Testaceae\",\n \"rule\": {\n"
+                      R"("ceiling_c": {"value": 13, "low": 13, "high": 13, "evidence": "grower"},
+                         "base_c": {"value": 1, "low": 1, "high": 1, "evidence": "grower"},
+                         "optimum_c": {"value": 5, "low": 5, "high": 5, "evidence": "grower"}}})"};
+  const Overlaid rules = over({file});
+  ASSERT_FALSE(rules.faults.empty());
+  for (const Problem& fault : rules.faults) {
+    EXPECT_EQ(fault.where, "rules/mine.json") << to_text(fault);
+    EXPECT_EQ(fault.line, 2U) << to_text(fault);
+    EXPECT_EQ(fault.pointer, "/rule") << to_text(fault);
+  }
+}
+
 TEST(Overrides, ATaxonThatTwoFilesGiveIsTakenFromTheFirst) {
   const Overlaid rules = over(
       {limit_of_genus("Testia", 11, "rules/a.json"), limit_of_genus("Testia", 9, "rules/b.json")});

@@ -88,6 +88,46 @@ TEST(SeedState, KnowsTheShareAliveFromTheShortestLifeToTheLongest) {
   EXPECT_NEAR(harvested(365).alive_low, 0.5, 0.001); // in a year, if it lives one only
 }
 
+// Harvest, half-life and store at their worst together are rarer than one in ten.
+TEST(SeedState, IsLessUnsureThanAllThatIsUnsureAtItsWorst) {
+  const SeedState whole_year = state_of("Bulbine, harvested 2025, stored unknown");
+  const SeedState worst = state_of("Bulbine, harvested 2025-01-01, stored shelf");
+  const SeedState best =
+      state_of("Bulbine, harvested 2025-12-31, stored shelf to 2026-03-01; fridge");
+  EXPECT_GT(whole_year.alive_low, worst.alive_low + 0.02);
+  EXPECT_LT(whole_year.alive_high, best.alive_high);
+  EXPECT_LT(whole_year.alive_low, whole_year.alive);
+  EXPECT_GT(whole_year.alive_high, whole_year.alive);
+}
+
+TEST(SeedState, OfSomeDayOfAYearIsMoreUnsureThanOfOneDay) {
+  const SeedState known = state_of("Bulbine, harvested 2025-07-02, stored shelf");
+  const SeedState some_day = state_of("Bulbine, harvested 2025, stored shelf");
+  EXPECT_GT(some_day.alive_high - some_day.alive_low, known.alive_high - known.alive_low);
+}
+
+TEST(SeedState, OfAnUnknownStoreMayBeAsOfEither) {
+  const SeedState shelf = state_of("Bulbine, harvested 2025-07-02, stored shelf");
+  const SeedState fridge =
+      state_of("Bulbine, harvested 2025-07-02, stored shelf to 2025-08-31; fridge");
+  const SeedState unknown = state_of("Bulbine, harvested 2025-07-02, stored unknown");
+  EXPECT_LT(unknown.alive_low, fridge.alive_low);
+  EXPECT_GT(unknown.alive_high, shelf.alive_high);
+  EXPECT_GT(unknown.alive_low, shelf.alive_low); // the worst of half the cases is rarer
+  EXPECT_LT(unknown.alive_high, fridge.alive_high);
+}
+
+// Of one harvest and store the range is that of the half-life, 1 to 4 years; and of ripeness that
+// of the sum needed, 700 to 2200 °C d against 70 days at 15 over the base.
+TEST(SeedState, OfOneHarvestAndStoreIsAsUnsureAsItsRule) {
+  const SeedState state = harvested(365, ", stored shelf");
+  EXPECT_NEAR(state.alive_low, species_rules::share_alive(1.0, 365 / days_a_year), 0.002);
+  EXPECT_NEAR(state.alive_high, species_rules::share_alive(4.0, 365 / days_a_year), 0.002);
+  const SeedState young = harvested(70, ", stored shelf");
+  EXPECT_NEAR(young.ripe_share.low, species_rules::ripe_share(1050.0, 2200.0), 0.005);
+  EXPECT_NEAR(young.ripe_share.high, species_rules::ripe_share(1050.0, 700.0), 0.005);
+}
+
 TEST(SeedState, IsRipeOnTheDayItsWarmDryStorageIsEnough) {
   // 15 °C over the base of 5 a day: 1200 °C d in 80 days.
   EXPECT_FALSE(harvested(79).ripe);
