@@ -13,7 +13,7 @@ namespace {
 using Priors = std::vector<std::optional<CoefficientPrior>>;
 
 constexpr int most_steps = 200;
-constexpr double settled = 1e-12;
+constexpr double settled = 1e-9;
 constexpr double farthest = 30.0;      // standardised: beyond, a coefficient runs to infinity
 constexpr double least_share = 1e-300; // its logarithm is still a number
 
@@ -119,6 +119,21 @@ Step step_at(const std::vector<HazardRow>& rows,
   return step;
 }
 
+// Coefficients are brought to one scale first, so that narrow priors and wide values do no harm;
+// empty where some combination of them is not told by anything.
+std::optional<Eigen::VectorXd> newton_step(const Step& step) {
+  if (step.information.diagonal().minCoeff() <= 0.0) {
+    return std::nullopt;
+  }
+  const Eigen::VectorXd scale = step.information.diagonal().cwiseSqrt().cwiseInverse();
+  const Eigen::MatrixXd scaled = scale.asDiagonal() * step.information * scale.asDiagonal();
+  const Eigen::LDLT<Eigen::MatrixXd> solver(scaled);
+  if (solver.info() != Eigen::Success || solver.rcond() < 1e-13) {
+    return std::nullopt;
+  }
+  return scale.cwiseProduct(solver.solve(scale.cwiseProduct(step.score)));
+}
+
 // By how much single rows' sums may move before the fit counts as running away.
 bool runs_away(const Eigen::MatrixXd& design, const Eigen::VectorXd& coefficients) {
   return !coefficients.allFinite() || (design * coefficients).cwiseAbs().maxCoeff() > farthest;
@@ -173,19 +188,18 @@ std::optional<HazardFit> fit_hazard(const std::vector<HazardRow>& rows,
   };
   for (int count = 0; count < most_steps; ++count) {
     const Step step = step_at(rows, design, coefficients, priors, link);
-    const Eigen::LDLT<Eigen::MatrixXd> solver(step.information);
-    if (solver.info() != Eigen::Success || solver.rcond() < 1e-14) {
+    const std::optional<Eigen::VectorXd> wanted = newton_step(step);
+    if (!wanted) {
       return std::nullopt;
     }
-    const Eigen::VectorXd wanted = solver.solve(step.score);
     double part = 1.0;
-    while (part > 1e-10 && !(height(coefficients + part * wanted) >= height(coefficients))) {
+    while (part > 1e-10 && !(height(coefficients + part * *wanted) >= height(coefficients))) {
       part *= 0.5;
     }
-    if (part <= 1e-10 || (design * wanted).cwiseAbs().maxCoeff() < settled) {
+    if (part <= 1e-10 || (design * *wanted).cwiseAbs().maxCoeff() < settled) {
       return report(rows, design, coefficients, step.information, link);
     }
-    coefficients += part * wanted;
+    coefficients += part * *wanted;
     if (runs_away(design, coefficients)) {
       return std::nullopt;
     }

@@ -55,3 +55,22 @@ n <- c(20, 25, 20, 15, 25, 30, 10, 20)
 minus <- function(p) -sum(lbeta(k + exp(p[1]), n - k + exp(p[2])) - lbeta(exp(p[1]), exp(p[2])) + lchoose(n, k))
 best <- optim(c(0, 0), minus, method = "BFGS", control = list(reltol = 1e-15, maxit = 1000))
 cat("beta-binomial", exp(best$par), best$value, "\n")
+
+# Conditional odds ratios with roots to the last digits; fisher.test itself stops at about 1e-4.
+conditional <- function(k, n, k2, n2) {
+  all <- k + k2
+  support <- max(0, all - n2):min(n, all)
+  logs <- lchoose(n, support) + lchoose(n2, all - support)
+  chances <- function(t) { p <- exp(logs + support * t); p / sum(p) }
+  root <- function(f) exp(uniroot(f, c(-20, 20), tol = 1e-14)$root)
+  c(root(function(t) sum(support * chances(t)) - k),
+    root(function(t) sum(chances(t)[support >= k]) - 0.025),
+    root(function(t) sum(chances(t)[support <= k]) - 0.025))
+}
+cat("odds", conditional(2, 17, 10, 13), conditional(7, 25, 15, 25), "\n")
+
+# Families of twelve by number of boys (Geissler 1889, counts from memory).
+k <- 0:12; n <- 12; families <- c(3, 24, 104, 286, 670, 1033, 1343, 1112, 829, 478, 181, 45, 7)
+minus <- function(p) -sum(families * (lbeta(k + exp(p[1]), n - k + exp(p[2])) - lbeta(exp(p[1]), exp(p[2]))))
+best <- nlm(minus, c(3.5, 3.4), gradtol = 1e-12, steptol = 1e-14, iterlim = 1000)
+cat("families", exp(best$estimate), "\n")
