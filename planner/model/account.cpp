@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstddef>
 #include <numeric>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -179,10 +180,9 @@ CauseShare cause_share(const std::vector<Fates>& fates,
   for (double& chance : sum) {
     chance /= all;
   }
-  return {all_causes.at(cause),
-          mean / all / missing,
-          quantile(sum, 0.1) / missing,
-          quantile(sum, 0.9) / missing};
+  const double p10 = quantile(sum, 0.1) / missing;
+  const double p90 = quantile(sum, 0.9) / missing;
+  return {all_causes.at(cause), mean / all / missing, p10, p90, std::move(sum)};
 }
 
 // Seedlings to come by day, of the seeds missing, after the last look.

@@ -62,6 +62,7 @@ struct CauseShare {
   double share = 0.0; ///< of the seeds not up: mean over what is not known
   double p10 = 0.0;
   double p90 = 0.0;
+  std::vector<double> chances; ///< of 0, 1 … all of the seeds not up having gone that way
 };
 
 struct Account {

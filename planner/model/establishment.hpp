@@ -48,8 +48,8 @@ struct Establishment {
   std::vector<double> up; ///< a day of the course, share of the seeds that came up on it
 };
 
-/// Where the seeds sown are at the end of one day, shares of 1: those here, and `up` to that day, sum
-/// to 1. Seed that will dry before it is up, or as it comes up, counts as to come until then.
+/// Where the seeds sown are at the end of one day, shares of 1: those here, and `up` to that day,
+/// sum to 1. Seed that will dry before it is up, or as it comes up, counts as to come until then.
 struct SeedsOnDay {
   double dead = 0.0; ///< before sowing
   double not_ripe = 0.0;

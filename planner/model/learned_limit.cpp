@@ -20,7 +20,8 @@ constexpr double least_range_k = 3.0;
 constexpr double told_something = 0.8; // of the rule's deviation, at most
 constexpr int offered_sowings = 3;
 constexpr int offered_seasons = 2;
-constexpr double slope_doubt = 0.5; // of the rule's slope
+constexpr double clearly_better = 1.0; // of log likelihood; judgement
+constexpr double slope_doubt = 0.5;    // of the rule's slope
 
 const double half_comes = std::log(std::numbers::ln2); // the link at a share of one half
 
@@ -154,7 +155,7 @@ LearnedLimit learned_limit(std::span<const WindowLook> looks, const LimitBefore&
   result.limits_c = {result.limit_c - z * deviation_k, result.limit_c + z * deviation_k};
   result.predicts_better = predicts_better(looks, rule, sowings);
   result.offered = result.sowings >= offered_sowings && result.seasons >= offered_seasons &&
-                   result.predicts_better > 0.0;
+                   result.predicts_better > clearly_better;
   return result;
 }
 

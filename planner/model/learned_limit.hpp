@@ -42,7 +42,7 @@ struct LearnedLimit {
   double limit_c = 0.0;
   Interval limits_c;            ///< 80 %
   double predicts_better = 0.0; ///< log likelihood of left-out sowings, over that of the rule
-  bool offered = false;         ///< three sowings in two seasons, and better at what was left out
+  bool offered = false; ///< three sowings in two seasons, and better by 1 at what was left out
 };
 
 /// The garden's own night limit: the coolest window at which half of the willing seeds come within

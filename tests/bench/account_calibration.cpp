@@ -4,6 +4,20 @@
 
 #include <cstdio>
 
+namespace {
+
+void print(const char* of, const nightsow::support::Held& held) {
+  std::printf("account of %s: 80 %% ranges hold %.1f %% of %d (ends counted whole: %.1f %%), 50 %% "
+              "ranges %.1f %%\n",
+              of,
+              100.0 * held.eight_in_ten / held.ranges,
+              held.ranges,
+              100.0 * held.both_ends / held.ranges,
+              100.0 * held.half / held.ranges);
+}
+
+} // namespace
+
 // How often the account's 80 % ranges hold what is true of simulated sowings: 500 a genus.
 int main() {
   using namespace nightsow;
@@ -18,17 +32,11 @@ int main() {
       support::add_held(
           planner::account(sowings.cases(sowing.water, sowing.today), sowing.record), sowing, held);
     }
-    std::printf("account of %s: ranges of 8 seeds or more hold %.1f %% of %d, all ranges %.1f %%\n",
-                genus,
-                100.0 * held.wide_held / held.wide,
-                held.wide,
-                100.0 * held.held / held.ranges);
+    print(genus, held);
     all.ranges += held.ranges;
-    all.held += held.held;
-    all.wide += held.wide;
-    all.wide_held += held.wide_held;
+    all.eight_in_ten += held.eight_in_ten;
+    all.half += held.half;
+    all.both_ends += held.both_ends;
   }
-  std::printf("account of all: ranges of 8 seeds or more hold %.1f %%, all ranges %.1f %%\n",
-              100.0 * all.wide_held / all.wide,
-              100.0 * all.held / all.ranges);
+  print("all", all);
 }

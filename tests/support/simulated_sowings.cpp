@@ -143,16 +143,20 @@ SimulatedSowing SimulatedSowings::next() {
 void add_held(const Account& account, const SimulatedSowing& truth, Held& held) {
   for (std::size_t i = 0; i < account.causes.size(); ++i) {
     const CauseShare& cause = account.causes[i];
-    const double low = std::round(cause.p10 * account.missing);
-    const double high = std::round(cause.p90 * account.missing);
-    const double seeds = truth.missing[i];
-    const bool inside = seeds >= low && seeds <= high;
-    ++held.ranges;
-    held.held += inside ? 1.0 : 0.0;
-    if (high - low >= 8.0) {
-      ++held.wide;
-      held.wide_held += inside ? (seeds == low || seeds == high ? 0.5 : 1.0) : 0.0;
+    if (*std::max_element(cause.chances.begin(), cause.chances.end()) > 0.5) {
+      continue;
     }
+    const auto at = cause.chances.begin() + truth.missing[i];
+    const double below = std::accumulate(cause.chances.begin(), at, 0.0);
+    const double to = below + *at;
+    const auto within = [&](double from, double up_to) {
+      return *at > 0.0 ? std::max(0.0, std::min(to, up_to) - std::max(below, from)) / *at : 0.0;
+    };
+    const double share = static_cast<double>(truth.missing[i]) / account.missing;
+    ++held.ranges;
+    held.eight_in_ten += within(0.1, 0.9);
+    held.half += within(0.25, 0.75);
+    held.both_ends += share > cause.p10 - 1e-9 && share < cause.p90 + 1e-9 ? 1.0 : 0.0;
   }
 }
 

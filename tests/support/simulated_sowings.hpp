@@ -42,12 +42,14 @@ private:
   std::mt19937 random_;
 };
 
-/// How often the 80 % ranges of causes held what was true.
+/// How often ranges held what was true, over causes that may be of some weight or of none: those
+/// where no single number of seeds is likelier than one half.
 struct Held {
   int ranges = 0;
-  double held = 0.0;      ///< both ends counted, so more than 80 % where seeds are few
-  int wide = 0;           ///< ranges of eight seeds or more
-  double wide_held = 0.0; ///< of these, ends counted half
+  double eight_in_ten = 0.0; ///< of the middle 80 %; a number of seeds that lies across the end of
+                             ///< the range counts as far as its chance lies within
+  double half = 0.0;      ///< the same of the middle 50 %
+  double both_ends = 0.0; ///< of the stated ranges, their ends counted: more than 80 %
 };
 
 void add_held(const planner::Account& account, const SimulatedSowing& truth, Held& held);

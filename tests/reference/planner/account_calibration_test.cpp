@@ -20,10 +20,11 @@ TEST(AccountOfSowings, EightInTenRangesHoldTheTruth) {
       support::add_held(result, sowing, held);
     }
   }
-  ASSERT_GT(held.wide, 300);
-  EXPECT_GT(held.wide_held / held.wide, 0.74);
-  EXPECT_LT(held.wide_held / held.wide, 0.86);
-  EXPECT_GT(held.held / held.ranges, 0.80);
+  ASSERT_GT(held.ranges, 300);
+  EXPECT_GT(held.eight_in_ten / held.ranges, 0.76);
+  EXPECT_LT(held.eight_in_ten / held.ranges, 0.84);
+  EXPECT_GT(held.half / held.ranges, 0.44);
+  EXPECT_LT(held.half / held.ranges, 0.56);
 }
 
 } // namespace
