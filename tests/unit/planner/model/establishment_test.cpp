@@ -1,5 +1,7 @@
 #include "planner/model/establishment.hpp"
 
+#include "planner/model/expected_plants.hpp"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -221,6 +223,19 @@ TEST(SeedSeason, OnTheDayOfFirstWaterNothingHasCome) {
   EXPECT_NEAR(of_seed.on_day(50, {}, 51).nights_too_warm, 1.0, 1e-3);
   EXPECT_NEAR(of_seed.on_day(50, {}, 58).to_come, 1.0, 1e-3);
   EXPECT_NEAR(of_seed.on_day(50, {}, 70).up_so_far, 1.0, 1e-3);
+}
+
+TEST(ExpectedPlantsOfAPacket, EachCaseSaysWhereItsSeedsAreToday) {
+  const std::vector<SeedCourse> courses{even_course()};
+  SeedParameters slow = plain_seed();
+  slow.thermal_time_c_d = 1000.0;
+  const std::vector<SeedParameters> seeds{plain_seed(), slow};
+  ExpectedPlants expected{courses, seeds, care_without_loss(), season};
+  const SharesOnDay all = [](const SeedParameters&, int) { return SeedShares{}; };
+  const std::vector<SeedsOnDay> now = expected.on_day(50, all, 70);
+  ASSERT_EQ(now.size(), 2U);
+  EXPECT_NEAR(now.front().up_so_far, 1.0, 1e-3);
+  EXPECT_NEAR(now.back().to_come, 1.0, 1e-3);
 }
 
 } // namespace
