@@ -48,8 +48,8 @@ struct Held {
   int ranges = 0;
   double eight_in_ten = 0.0; ///< of the middle 80 %; a number of seeds that lies across the end of
                              ///< the range counts as far as its chance lies within
-  double half = 0.0;      ///< the same of the middle 50 %
-  double both_ends = 0.0; ///< of the stated ranges, their ends counted: more than 80 %
+  double half = 0.0;         ///< the same of the middle 50 %
+  double both_ends = 0.0;    ///< of the stated ranges, their ends counted: more than 80 %
 };
 
 void add_held(const planner::Account& account, const SimulatedSowing& truth, Held& held);
