@@ -48,6 +48,22 @@ struct Establishment {
   std::vector<double> up; ///< a day of the course, share of the seeds that came up on it
 };
 
+/// Where the seeds sown are at the end of one day, shares of 1: those here, and `up` to that day,
+/// sum to 1. Seed that will dry before it is up, or as it comes up, counts as to come until then.
+struct SeedsOnDay {
+  double dead = 0.0; ///< before sowing
+  double not_ripe = 0.0;
+  double nights_too_warm = 0.0; ///< sound, not yet released
+  double to_come = 0.0;         ///< released, sound, not yet up
+  double deferred = 0.0;
+  double too_late = 0.0; ///< released, sound, and not to be up before the first rest
+  double heat = 0.0;
+  double lost_wet = 0.0;
+  double dried = 0.0;
+  double up_so_far = 0.0;
+  std::vector<double> up; ///< a day of the whole course, as in Establishment
+};
+
 /// A kind of seed in one course of a season: what comes of it, by the day of first water. Made
 /// once, asked for many days: sums over the course are made beforehand, what becomes of seed
 /// released on a day is worked out when first needed, and kept. Release by
@@ -71,6 +87,9 @@ public:
 
   /// First water on this day of the course. Requires: 0 <= day < course.days(); shares 0..1.
   [[nodiscard]] Establishment watered_on(int day, const SeedShares& shares);
+
+  /// The same sowing at the end of a day. Requires: 0 <= day <= today < course.days(); shares 0..1.
+  [[nodiscard]] SeedsOnDay on_day(int day, const SeedShares& shares, int today);
 
   /// The day of the course on which the first rest begins; the end of the season where the climate
   /// brings none.
@@ -104,6 +123,7 @@ private:
   [[nodiscard]] double driest_mm(int from, int emerged) const;
   [[nodiscard]] std::vector<Passage> passages_of(int released) const;
   [[nodiscard]] Passage passage(int released, double part, double needed, double undone) const;
+  void follow_to(int water, const Release& release, double share, int today, SeedsOnDay& result);
   void follow(int water, const Release& release, double share, Establishment& result);
 
   const SeedCourse* course_;

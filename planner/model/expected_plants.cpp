@@ -100,6 +100,17 @@ double ExpectedPlants::plants_on(int day, const SharesOnDay& shares) {
   return sum / static_cast<double>(cases_.size());
 }
 
+std::vector<SeedsOnDay> ExpectedPlants::on_day(int first_water,
+                                               const SharesOnDay& shares,
+                                               int today) {
+  std::vector<SeedsOnDay> list;
+  list.reserve(cases_.size());
+  for (std::size_t i = 0; i < cases_.size(); ++i) {
+    list.push_back(cases_[i].on_day(first_water, shares(seeds_[i], first_water), today));
+  }
+  return list;
+}
+
 int ExpectedPlants::rest_begins() const {
   std::vector<int> days;
   days.reserve(cases_.size());

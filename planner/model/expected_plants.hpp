@@ -45,6 +45,11 @@ public:
   /// Days of the courses.
   [[nodiscard]] int days() const { return days_; }
 
+  /// Where the seeds are at the end of `today`, one a case: what an account of a sowing weighs.
+  [[nodiscard]] std::vector<SeedsOnDay> on_day(int first_water,
+                                               const SharesOnDay& shares,
+                                               int today);
+
   /// The middle over cases of the day on which the first rest begins.
   [[nodiscard]] int rest_begins() const;
 

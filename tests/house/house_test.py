@@ -85,7 +85,8 @@ def may_include(name, included):
     if name.startswith("planner/render/"):
         return (included.startswith(("climate/base/", "planner/render/"))
                 or included == "planner/version.hpp" or bool(PLAIN_ANSWER.fullmatch(included)))
-    above = {"garden": ("model", "answers", "render", "cli"),
+    above = {"garden": ("model", "statistics", "answers", "render", "cli"),
+             "statistics": ("garden", "answers", "render", "cli"),
              "model": ("answers", "render", "cli"),
              "answers": ("render", "cli")}
     for folder, closed in above.items():

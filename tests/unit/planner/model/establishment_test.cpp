@@ -1,5 +1,7 @@
 #include "planner/model/establishment.hpp"
 
+#include "planner/model/expected_plants.hpp"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -189,6 +191,51 @@ TEST(SeedSeason, PlantsAndLossesSumToTheSeedsSownWhateverComes) {
   for (int day = 0; day < days; day += 13) {
     EXPECT_NEAR(sum_of(watered(course, seed, day, {0.8, 0.7})), 1.0, 1e-9) << day;
   }
+}
+
+double sum_of(const SeedsOnDay& seeds) {
+  return seeds.dead + seeds.not_ripe + seeds.nights_too_warm + seeds.to_come + seeds.deferred +
+         seeds.too_late + seeds.heat + seeds.lost_wet + seeds.dried + seeds.up_so_far;
+}
+
+TEST(SeedSeason, OnAnyDayTheSeedsSumToThoseSown) {
+  const SeedCourse course = even_course();
+  SeedParameters seed = plain_seed();
+  seed.release = species_rules::ReleaseLimit{9.0, 2.5, 0.15};
+  seed.wet_loss_per_day = 0.002;
+  seed.rot_factor = 1.0;
+  seed.thermal_time_spread = 0.35;
+  seed.deferral_share = 0.1;
+  SeedSeason of_seed{course, seed, care_without_loss(), season};
+  double before = 0.0;
+  for (const int today : {50, 55, 60, 70, 100, 299}) {
+    const SeedsOnDay now = of_seed.on_day(50, {0.9, 0.8}, today);
+    EXPECT_NEAR(sum_of(now), 1.0, 1e-9) << today;
+    EXPECT_GE(now.up_so_far, before);
+    before = now.up_so_far;
+  }
+  EXPECT_NEAR(before, of_seed.watered_on(50, {0.9, 0.8}).seedlings, 1e-9);
+}
+
+TEST(SeedSeason, OnTheDayOfFirstWaterNothingHasCome) {
+  const SeedCourse course = even_course();
+  SeedSeason of_seed{course, plain_seed(), care_without_loss(), season};
+  EXPECT_NEAR(of_seed.on_day(50, {}, 51).nights_too_warm, 1.0, 1e-3);
+  EXPECT_NEAR(of_seed.on_day(50, {}, 58).to_come, 1.0, 1e-3);
+  EXPECT_NEAR(of_seed.on_day(50, {}, 70).up_so_far, 1.0, 1e-3);
+}
+
+TEST(ExpectedPlantsOfAPacket, EachCaseSaysWhereItsSeedsAreToday) {
+  const std::vector<SeedCourse> courses{even_course()};
+  SeedParameters slow = plain_seed();
+  slow.thermal_time_c_d = 1000.0;
+  const std::vector<SeedParameters> seeds{plain_seed(), slow};
+  ExpectedPlants expected{courses, seeds, care_without_loss(), season};
+  const SharesOnDay all = [](const SeedParameters&, int) { return SeedShares{}; };
+  const std::vector<SeedsOnDay> now = expected.on_day(50, all, 70);
+  ASSERT_EQ(now.size(), 2U);
+  EXPECT_NEAR(now.front().up_so_far, 1.0, 1e-3);
+  EXPECT_NEAR(now.back().to_come, 1.0, 1e-3);
 }
 
 } // namespace
