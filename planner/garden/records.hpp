@@ -59,7 +59,7 @@ struct PressTest {
   int soft = 0; ///< 0 or more; firm + soft is 1 or more
 };
 
-/// Seed of a packet tried before it is sown; it is used up by that.
+/// Seed of a packet tried before it is sown. It takes nothing off what the packet holds.
 struct PacketTest {
   EntryId id = 0;
   std::string packet_id;
