@@ -10,7 +10,7 @@ namespace nightsow::planner {
 
 std::vector<Packet> packets_in_hand(const std::vector<Packet>& packets, const Records& records) {
   std::map<std::string, double, std::less<>> sown;
-  for (const Sowing& sowing : records.sowings) {
+  for (const RecordedSowing& sowing : records.sowings) {
     sown[sowing.packet_id] += sowing.seeds;
   }
   std::vector<Packet> left;

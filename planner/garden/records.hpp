@@ -21,7 +21,7 @@ enum class DeathCause { unknown, damping_off, gnats, snails, heat, dry, frost, o
 
 /// One lot of seed put into pots on one day. `packet` is how the seed was when it was sown, not how
 /// packets.csv has it now.
-struct Sowing {
+struct RecordedSowing {
   EntryId id = 0;
   std::string packet_id;           ///< id of the row in packets.csv; empty: of no packet there
   std::string taxon;               ///< as written
@@ -100,7 +100,7 @@ struct Note {
 /// All that was recorded and not undone, up to today, each list by date, then id. A plain value:
 /// who answers a question from it never sees the journal's file.
 struct Records {
-  std::vector<Sowing> sowings;
+  std::vector<RecordedSowing> sowings;
   std::vector<Count> counts;
   std::vector<PressTest> press_tests;
   std::vector<PacketTest> germination_tests;

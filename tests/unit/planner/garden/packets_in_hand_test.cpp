@@ -19,7 +19,7 @@ Packet packet_of(std::string id, SeedCount seeds) {
 Records sown(const std::string& packet_id, std::vector<int> seeds) {
   Records records;
   for (const int count : seeds) {
-    Sowing& sowing = records.sowings.emplace_back();
+    RecordedSowing& sowing = records.sowings.emplace_back();
     sowing.packet_id = packet_id;
     sowing.seeds = count;
   }
