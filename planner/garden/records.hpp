@@ -40,7 +40,7 @@ struct RecordedSowing {
 };
 
 /// A look at a sowing. Also 0 seen is a count: it says that nothing was up.
-struct Count {
+struct SeedlingCount {
   EntryId id = 0;
   EntryId sowing = 0;
   Date on{};
@@ -101,7 +101,7 @@ struct Note {
 /// who answers a question from it never sees the journal's file.
 struct Records {
   std::vector<RecordedSowing> sowings;
-  std::vector<Count> counts;
+  std::vector<SeedlingCount> counts;
   std::vector<PressTest> press_tests;
   std::vector<PacketTest> germination_tests;
   std::vector<Watering> waterings;
