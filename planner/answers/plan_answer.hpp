@@ -76,6 +76,7 @@ struct SeedAnswer {
 };
 
 struct How {
+  std::optional<int> seeds_to_sow; ///< the packet, or what the plants wanted need
   std::optional<int> pots;
   std::optional<int> seeds_per_pot;
   std::optional<std::string> pot_depth;
@@ -109,10 +110,20 @@ struct Expected {
   NumberSpread seedlings; ///< up before the first rest
   std::optional<Date> first;
   std::optional<Date> half;
-  NumberSpread plants; ///< alive after the first rest
+  NumberSpread plants;              ///< alive after the first rest
+  std::vector<double> plant_shares; ///< of the seeds, one of each possible season and rule
   LostSeeds losses;
   std::optional<double>
       week_costs; ///< share of the plants lost by a week's delay; empty: no plants
+};
+
+/// How many seeds the plants wanted need, by how sure it shall be. Empty: no number we would sow.
+struct Wish {
+  int plants = 0;
+  std::optional<int> seeds_8_in_10;
+  std::optional<int> seeds_9_in_10;
+  std::optional<int> seeds_19_in_20;
+  double chance = 0.0; ///< that the whole packet gives so many
 };
 
 struct Sowing {
@@ -131,6 +142,7 @@ struct Sowing {
   SeedAnswer seed;
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
   How how;
+  std::optional<Wish> wish;    ///< empty: no number of plants is wanted, or nothing is expected
   std::vector<Reason> reasons; ///< the first of them is the `because` of the line
   std::vector<Reason> risks;
   std::vector<std::string> cautions;
@@ -147,6 +159,40 @@ struct NotNow {
   std::vector<Reason> reasons;
 };
 
+/// Of a round pot, in cm.
+struct PotAcross {
+  double top_cm = 0.0;
+  double base_cm = 0.0;
+  double deep_cm = 0.0;
+};
+
+/// Something to have at hand for the sowings of the season.
+struct ShoppingItem {
+  enum class Kind { mix, cover, pots, labels };
+
+  Kind kind = Kind::mix;
+  std::string what; ///< the part of the mix, the cover's word, or the pot's depth class
+  std::string mix;  ///< of a part of a mix: the recipe's name; else empty
+  double amount = 0.0;
+  std::string unit;             ///< "l" or "pieces"
+  std::optional<PotAcross> pot; ///< of pots
+};
+
+struct Shopping {
+  std::vector<ShoppingItem> items;
+  double shrink = 0.0; ///< allowed for: so much of the parts' volume is lost when they are mixed
+  std::vector<std::string> not_counted; ///< packets whose seeds, and so pots, are not counted
+};
+
+/// How the sowings were laid on free days. Value is in plants expected.
+struct FreeDaysAnswer {
+  int sowings = 0;
+  int left_over = 0; ///< for which no day in time is left
+  double value = 0.0;
+  double bound = 0.0; ///< no other way of laying them is worth more
+  double gap = 0.0;   ///< share by which the value may fall short
+};
+
 struct PlanAnswer {
   GardenHead garden;
   Date today{};
@@ -156,6 +202,8 @@ struct PlanAnswer {
   ReadingsHead readings;
   std::vector<Sowing> sowings; ///< what dies if it waits first
   std::vector<NotNow> not_now;
+  std::optional<FreeDaysAnswer> free_days; ///< empty: nothing to lay
+  Shopping shopping;
   std::vector<Reason> warnings;
 };
 

@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 61> table{{
+constexpr std::array<Wording, 65> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -220,6 +220,23 @@ constexpr std::array<Wording, 61> table{{
     {Code::defers,
      "share",
      "Of its good seed {share} usually waits for another season: keep the pots."},
+    // How much, and on which day.
+    {Code::wish_out_of_reach,
+     "wanted share needed",
+     "The packet is small for the {wanted:plant} wanted: they come of it in {share} of possible "
+     "seasons[; to be sure in 9 of 10, sow {needed:seed}]."},
+    {Code::pots_a_day_short,
+     "sowings pots on",
+     "The free days do not hold all: {sowings:sowing} left over. The cheapest way out: "
+     "{pots:pot} more than your limit on {on}, or a free day more before it."},
+    {Code::bench_full,
+     "sowings pots bench",
+     "The {bench} is full: {sowings:sowing} left over. The cheapest way out: {pots:place} more "
+     "there, or another bench for them."},
+    {Code::mat_full,
+     "sowings pots bench",
+     "The mat on the {bench} is full while others are on it: {sowings:sowing} left over. The "
+     "cheapest way out: {pots:place} more on a mat."},
     // The season.
     {Code::window_passed,
      "no_later_than",
