@@ -149,6 +149,7 @@ std::optional<Expected> expectation(const LineInput& input,
   expected.first_water = first_water;
   expected.seedlings = spread_of(number, now.seedling_shares);
   expected.plants = spread_of(number, now.plant_shares);
+  expected.plant_shares = now.plant_shares;
   expected.losses = lost_seeds(number, now.losses);
   const auto date_of = [first](int up) { return first + Days{up}; };
   expected.first = now.first_up ? std::optional{date_of(*now.first_up)} : std::nullopt;

@@ -3,6 +3,7 @@
 #include "planner/render/dates.hpp"
 #include "planner/render/figure_text.hpp"
 #include "planner/render/plain_words.hpp"
+#include "planner/render/shopping.hpp"
 #include "planner/render/table.hpp"
 #include "planner/render/text_parts.hpp"
 #include "planner/render/words.hpp"
@@ -148,8 +149,11 @@ std::string seed_text(const SeedAnswer& seed, Date today) {
 
 std::string pots_text(const How& how) {
   std::string text;
+  if (how.seeds_to_sow) {
+    text = counted_text(*how.seeds_to_sow, "seed");
+  }
   if (how.pots) {
-    text = counted_text(*how.pots, "pot");
+    append(text, " in ", counted_text(*how.pots, "pot"));
   }
   if (how.seeds_per_pot) {
     append(text, ", ", "at most " + counted_text(*how.seeds_per_pot, "seed") + " in each");
@@ -231,6 +235,7 @@ std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& styl
   text += under("water when", condition_text(sowing.first_water, today, style));
   text += under("keep", keep_text(sowing.keep, today));
   text += under("seed", seed_text(sowing.seed, today));
+  text += under("wanted", wish_text(sowing));
   text += under("sow", how_text(sowing.how));
   text += under("look", look_text(sowing.how));
   return text;
