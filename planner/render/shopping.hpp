@@ -16,7 +16,7 @@ namespace nightsow::planner {
 /// A heading and its lines, with an empty line before; empty when nothing is needed.
 [[nodiscard]] std::string shopping_text(const Shopping& shopping, const TextStyle& style);
 
-/// "for 8 plants seeds to sow: 15 (8 in 10), 20 (9 in 10), 26 (19 in 20)";
+/// "8 plants: 15 seeds (8 in 10), 20 seeds (9 in 10), 26 seeds (19 in 20)";
 /// empty without a wish.
 [[nodiscard]] std::string wish_text(const Sowing& sowing);
 

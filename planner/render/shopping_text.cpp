@@ -20,7 +20,7 @@ void append(std::string& list, std::string_view part) {
 }
 
 std::string litres_text(const ShoppingItem& item, std::string_view what) {
-  return fmt::format("{} l of {}", number_text(item.amount), what);
+  return fmt::format("{} l {}", number_text(item.amount), what);
 }
 
 std::string pots_text(const ShoppingItem& item) {
@@ -45,7 +45,7 @@ std::string list_of(const Shopping& shopping, Kind kind) {
     } else if (kind == Kind::labels) {
       append(list, whole_text(item.amount));
     } else {
-      append(list, litres_text(item, plain_word("cover", item.what)));
+      append(list, litres_text(item, fmt::format("for {}", plain_word("cover", item.what))));
     }
   }
   return list;
@@ -74,10 +74,6 @@ std::string mixes_text(const Shopping& shopping) {
 
 std::string line(std::string_view lead, const std::string& list) {
   return list.empty() ? "" : paragraph(lead, list);
-}
-
-std::string seeds_or_none(const std::optional<int>& seeds) {
-  return seeds ? fmt::format("{}", *seeds) : "no number is enough";
 }
 
 } // namespace
@@ -132,11 +128,19 @@ std::string wish_text(const Sowing& sowing) {
     return {};
   }
   const Wish& wish = *sowing.wish;
-  return fmt::format("for {} seeds to sow: {} (8 in 10), {} (9 in 10), {} (19 in 20)",
-                     counted_text(wish.plants, "plant"),
-                     seeds_or_none(wish.seeds_8_in_10),
-                     seeds_or_none(wish.seeds_9_in_10),
-                     seeds_or_none(wish.seeds_19_in_20));
+  std::string text;
+  const auto add = [&](const std::optional<int>& seeds, std::string_view how_sure) {
+    if (seeds) {
+      append(text, fmt::format("{} ({})", counted_text(*seeds, "seed"), how_sure));
+    }
+  };
+  add(wish.seeds_8_in_10, "8 in 10");
+  add(wish.seeds_9_in_10, "9 in 10");
+  add(wish.seeds_19_in_20, "19 in 20");
+  if (text.empty()) {
+    text = "no number of seeds makes it likely, too many of the possible seasons bring none";
+  }
+  return fmt::format("{}: {}", counted_text(wish.plants, "plant"), text);
 }
 
 } // namespace nightsow::planner

@@ -223,8 +223,8 @@ constexpr std::array<Wording, 65> table{{
     // How much, and on which day.
     {Code::wish_out_of_reach,
      "wanted share needed",
-     "The packet is small for the {wanted:plant} wanted: they come of it in {share} of possible "
-     "seasons[; to be sure in 9 of 10, sow {needed:seed}]."},
+     "The packet is small for the {wanted:plant} wanted: of the possible seasons {share} bring so "
+     "many[; to be sure in 9 of 10, sow {needed:seed}]."},
     {Code::pots_a_day_short,
      "sowings pots on",
      "The free days do not hold all: {sowings:sowing} left over. The cheapest way out: "
