@@ -85,6 +85,7 @@ Solved solve(const Program& program, double gap, double seconds) {
   set(model.get(), "randomCbcSeed", "1");
   set(model.get(), "randomSeed", "1");
   set(model.get(), "ratioGap", std::to_string(gap));
+  set(model.get(), "timeMode", "elapsed");
   set(model.get(), "seconds", std::to_string(seconds));
   Cbc_solve(model.get());
   Solved solved;
