@@ -164,6 +164,7 @@ std::optional<Expected> Prospects::expected(Date first_water,
   expected.first_water = first_water;
   expected.seedlings = spread_of(number, now.seedling_shares);
   expected.plants = spread_of(number, now.plant_shares);
+  expected.plant_shares = now.plant_shares;
   expected.losses = lost_seeds(number, now.losses);
   const auto date_of = [this](int up) { return first_ + Days{up}; };
   expected.first = now.first_up ? std::optional{date_of(*now.first_up)} : std::nullopt;

@@ -1,6 +1,8 @@
 #include "planner/answers/plan.hpp"
 
+#include "planner/answers/amounts.hpp"
 #include "planner/answers/figures.hpp"
+#include "planner/answers/free_days.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/plan_line.hpp"
 
@@ -128,6 +130,9 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
     answer.phases = phases_head(station, *season);
   }
   answer.sowings = std::move(lines.sowings);
+  add_amounts(garden, answer.sowings);
+  lay_on_free_days(garden, answer);
+  answer.shopping = shopping_for(garden, answer.sowings);
   add_frost_warnings(answer.sowings, answer.warnings);
   answer.not_now = std::move(lines.not_now);
   return answer;

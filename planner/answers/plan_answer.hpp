@@ -1,6 +1,7 @@
 #pragma once
 
 #include "climate/base/date.hpp"
+#include "planner/answers/amounts_answer.hpp"
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
 #include "planner/answers/route_answer.hpp"
@@ -72,6 +73,7 @@ struct SeedAnswer {
 };
 
 struct How {
+  std::optional<int> seeds_to_sow; ///< the packet, or what the plants wanted need
   std::optional<int> pots;
   std::optional<int> seeds_per_pot;
   std::optional<std::string> pot_depth;
@@ -106,7 +108,8 @@ struct Expected {
   NumberSpread seedlings; ///< up before the first rest
   std::optional<Date> first;
   std::optional<Date> half;
-  NumberSpread plants; ///< alive after the first rest
+  NumberSpread plants;              ///< alive after the first rest
+  std::vector<double> plant_shares; ///< of the seeds, one of each possible season and rule
   LostSeeds losses;
   std::optional<double>
       week_costs; ///< share of the plants lost by a week's delay; empty: no plants
@@ -131,6 +134,7 @@ struct Sowing {
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
   std::optional<int> keep_back; ///< of an irreplaceable packet: seeds to keep for another season
   How how;
+  std::optional<Wish> wish;    ///< empty: no number of plants is wanted, or nothing is expected
   std::vector<Reason> reasons; ///< the first of them is the `because` of the line
   std::vector<Reason> risks;
   std::vector<std::string> cautions;
@@ -156,6 +160,8 @@ struct PlanAnswer {
   ReadingsHead readings;
   std::vector<Sowing> sowings; ///< what dies if it waits first
   std::vector<NotNow> not_now;
+  std::optional<FreeDaysAnswer> free_days; ///< empty: nothing to lay
+  Shopping shopping;
   std::vector<Reason> warnings;
 };
 

@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 69> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 73> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -65,6 +65,10 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 69> names{{
     {Code::fleshy_at_once, "fleshy_at_once"},
     {Code::defers, "defers"},
     {Code::defers_whole, "defers_whole"},
+    {Code::wish_out_of_reach, "wish_out_of_reach"},
+    {Code::pots_a_day_short, "pots_a_day_short"},
+    {Code::bench_full, "bench_full"},
+    {Code::mat_full, "mat_full"},
     {Code::window_passed, "window_passed"},
     {Code::last_chance, "last_chance"},
     {Code::window_begins, "window_begins"},

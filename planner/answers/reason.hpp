@@ -71,6 +71,11 @@ enum class ReasonCode {
   fleshy_at_once,   ///< no value
   defers,           ///< share
   defers_whole,     ///< share: of seed whose coat is left whole
+  // How much, and on which day.
+  wish_out_of_reach, ///< wanted, share, needed (seeds; may be left out)
+  pots_a_day_short,  ///< sowings, pots, on: so many more on that day would do
+  bench_full,        ///< sowings, pots, bench
+  mat_full,          ///< sowings, pots, bench
   // The season.
   window_passed, ///< no_later_than
   last_chance,   ///< no_later_than: no free day before it

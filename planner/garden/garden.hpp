@@ -49,6 +49,29 @@ struct HeatMat {
   std::optional<int> pots;
 };
 
+/// So many parts by volume of one thing: "pumice", 2.
+struct MixPart {
+  std::string name;
+  double parts = 0.0;
+};
+
+/// A seed mix. What is left out is as in the garden's own mix, else as usual (model/mix.hpp).
+struct MixRecipe {
+  std::string name;
+  std::vector<std::string> taxa; ///< families, genera or species; the garden's own mix has none
+  std::optional<double> mineral_share;
+  std::vector<MixPart> mineral;
+  std::vector<MixPart> organic;
+};
+
+/// A round pot, for one depth class of the rules.
+struct PotSize {
+  std::string depth; ///< shallow, standard, deep, very_deep
+  double top_cm = 0.0;
+  double base_cm = 0.0;
+  double deep_cm = 0.0;
+};
+
 /// Both days included.
 struct AwayPeriod {
   Date from{};
@@ -77,6 +100,11 @@ struct Garden {
   std::optional<int> pots_per_day;
   std::vector<AwayPeriod> away;
   std::optional<double> mix_mineral_share;
+  std::vector<MixPart> mix_mineral;
+  std::vector<MixPart> mix_organic;
+  std::vector<MixRecipe> mix_recipes;
+  std::optional<double> mix_shrink; ///< share of the parts' volume lost when they are mixed
+  std::vector<PotSize> pot_sizes;   ///< where they differ from the usual ones (model/pots.hpp)
 };
 
 } // namespace nightsow::planner

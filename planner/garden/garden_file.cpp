@@ -2,6 +2,8 @@
 
 #include "climate/base/located_json.hpp"
 #include "planner/garden/json_node.hpp"
+#include "planner/garden/mix_file.hpp"
+#include "planner/garden/object_keys.hpp"
 #include "planner/garden/time_zone.hpp"
 #include "planner/garden/weekday.hpp"
 
@@ -15,63 +17,6 @@
 namespace nightsow::planner {
 
 namespace {
-
-/// One key of an object, and where its value goes.
-template <class T> struct Key {
-  std::string_view name;
-  void (*read)(T& into, const JsonNode& from);
-  bool required = false;
-};
-
-constexpr bool required = true;
-
-/// Reads a value into a field of an object; with both bound, a line of a table of keys.
-template <auto Field, auto Read, class T> void set(T& object, const JsonNode& node) {
-  object.*Field = Read(node);
-}
-
-template <class T, std::size_t Count>
-[[noreturn]] void refuse_unknown(const JsonNode& member, const std::array<Key<T>, Count>& keys) {
-  std::vector<std::string> names;
-  names.reserve(Count);
-  for (const Key<T>& known : keys) {
-    names.emplace_back(known.name);
-  }
-  member.fail(fmt::format("unknown key \"{}\"", member.name()),
-              fmt::format("one of: {}", fmt::join(names, ", ")),
-              did_you_mean(member.name(), names));
-}
-
-/// Reads an object by its table of keys. null counts as left out.
-template <class T, std::size_t Count>
-T read_object(const JsonNode& object, const std::array<Key<T>, Count>& keys) {
-  T value{};
-  for (const JsonNode& member : object.members()) {
-    const auto key = std::find_if(
-        keys.begin(), keys.end(), [&](const Key<T>& k) { return k.name == member.name(); });
-    if (key == keys.end()) {
-      refuse_unknown(member, keys);
-    }
-    if (!member.is_null()) {
-      key->read(value, member);
-    }
-  }
-  for (const Key<T>& key : keys) {
-    if (key.required && !object.member(key.name)) {
-      object.fail(fmt::format("the key \"{}\" is missing", key.name), "", "add it");
-    }
-  }
-  return value;
-}
-
-template <class T, std::size_t Count>
-std::vector<T> read_list(const JsonNode& list, const std::array<Key<T>, Count>& keys) {
-  std::vector<T> values;
-  for (const JsonNode& element : list.elements()) {
-    values.push_back(read_object(element, keys));
-  }
-  return values;
-}
 
 // Bounds that no garden reaches: they catch slips (a lost decimal point, °F), not odd places.
 constexpr double coldest_c = -60.0;
@@ -225,18 +170,6 @@ constexpr auto away_keys = std::to_array<Key<AwayPeriod>>({
     {"to", set<&AwayPeriod::to, date_of>, required},
 });
 
-struct Mix {
-  std::optional<double> mineral_share;
-};
-
-constexpr auto mix_keys = std::to_array<Key<Mix>>({
-    {"mineral_share", set<&Mix::mineral_share, share>},
-});
-
-std::optional<double> mineral_share(const JsonNode& node) {
-  return read_object(node, mix_keys).mineral_share;
-}
-
 MonthlyNormals normals(const JsonNode& node) {
   MonthlyNormals read = read_object(node, normals_keys);
   for (std::size_t month = 0; month < read.night_c.size(); ++month) {
@@ -307,7 +240,8 @@ constexpr auto garden_keys = std::to_array<Key<Garden>>({
     {"sowing_days", set<&Garden::sowing_days, days_of_week>},
     {"pots_per_day", set<&Garden::pots_per_day, pots>},
     {"away", set<&Garden::away, read_away>},
-    {"mix", set<&Garden::mix_mineral_share, mineral_share>},
+    {"mix", read_mix},
+    {"pots", set<&Garden::pot_sizes, read_pot_sizes>},
 });
 
 Bench open_bench() {

@@ -45,7 +45,7 @@ constexpr std::string_view example_lines = R"(
   // "pots_per_day": 20,
   // "away": [ { "from": "2026-07-04", "to": "2026-07-18" } ],
 
-  // Share of grit, sand and pumice in your seed mix:
+  // Share of grit, sand and pumice in your seed mix (parts, recipes and pots: see the README):
   // "mix": { "mineral_share": 0.7 },
 
   // Heat mats, and the bench below that each lies on:

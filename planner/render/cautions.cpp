@@ -34,8 +34,8 @@ constexpr std::string_view mat_sentence =
     "thermostat dry, put the probe into a pot, and follow your local rules.";
 
 constexpr std::string_view dust_sentence =
-    "Dry mineral mixes give off dust that harms the lungs: wear a mask, and wet the mix before you "
-    "stir it.";
+    "Dry mineral mixes give off dust that harms the lungs: wet the mix before you stir it, wear a "
+    "mask, and follow the supplier's sheet and your local rules.";
 
 bool has_caution(const Sowing& sowing, std::string_view code) {
   return std::find(sowing.cautions.begin(), sowing.cautions.end(), code) != sowing.cautions.end();

@@ -1,4 +1,5 @@
 #include "planner/render/json_parts.hpp"
+#include "planner/render/shopping.hpp"
 #include "planner/render/to_json.hpp"
 
 #include <nlohmann/json.hpp>
@@ -135,6 +136,7 @@ Json seed_json(const SeedAnswer& seed) {
 
 Json how_json(const How& how) {
   Json json;
+  json["seeds_to_sow"] = json_number(how.seeds_to_sow);
   json["pots"] = json_number(how.pots);
   json["seeds_per_pot"] = json_number(how.seeds_per_pot);
   json["pot_depth"] = json_text(how.pot_depth);
@@ -174,6 +176,7 @@ Json sowing_json(const Sowing& sowing) {
       json_number_spread(sowing.expected ? std::optional{sowing.expected->plants} : std::nullopt);
   json["losses"] = losses_json(sowing.expected);
   json["how"] = how_json(sowing.how);
+  json["wish"] = wish_json(sowing.wish);
   json["reasons"] = json_reasons(sowing.reasons);
   json["risks"] = json_reasons(sowing.risks);
   json["cautions"] = sowing.cautions;
@@ -209,10 +212,13 @@ std::string to_json(const PlanAnswer& answer) {
   for (const auto& line : answer.not_now) {
     json["not_now"].push_back(not_now_json(line));
   }
-  // What later versions plan: trays, dated work, what to buy.
-  for (const auto* name : {"lots", "tasks", "shopping"}) {
+  // What later versions plan: trays, dated work.
+  for (const auto* name : {"lots", "tasks"}) {
     json[name] = Json::array();
   }
+  json["free_days"] = free_days_json(answer.free_days);
+  json["shopping"] = shopping_json(answer.shopping);
+  json["amounts"] = amounts_json(answer.shopping);
   json["warnings"] = json_reasons(answer.warnings);
   return json_dump(json);
 }

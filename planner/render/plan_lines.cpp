@@ -3,6 +3,7 @@
 #include "planner/render/dates.hpp"
 #include "planner/render/figure_text.hpp"
 #include "planner/render/plain_words.hpp"
+#include "planner/render/shopping.hpp"
 #include "planner/render/table.hpp"
 #include "planner/render/text_parts.hpp"
 #include "planner/render/words.hpp"
@@ -172,8 +173,11 @@ std::string seed_text(const SeedAnswer& seed, Date today) {
 
 std::string pots_text(const How& how) {
   std::string text;
+  if (how.seeds_to_sow) {
+    text = counted_text(*how.seeds_to_sow, "seed");
+  }
   if (how.pots) {
-    text = counted_text(*how.pots, "pot");
+    append(text, " in ", counted_text(*how.pots, "pot"));
   }
   if (how.seeds_per_pot) {
     append(text, ", ", "at most " + counted_text(*how.seeds_per_pot, "seed") + " in each");
@@ -259,6 +263,7 @@ std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& styl
   text += under("keep", keep_text(sowing.keep, today));
   text += under("compared", routes_text(sowing.routes, today));
   text += under("seed", seed_text(sowing.seed, today));
+  text += under("wanted", wish_text(sowing));
   text += under("sow", how_text(sowing.how));
   text += under("look", look_text(sowing.how));
   return text;

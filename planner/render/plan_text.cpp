@@ -3,6 +3,7 @@
 #include "planner/render/dates.hpp"
 #include "planner/render/figure_text.hpp"
 #include "planner/render/plan_lines.hpp"
+#include "planner/render/shopping.hpp"
 #include "planner/render/table.hpp"
 #include "planner/render/text_parts.hpp"
 
@@ -156,6 +157,8 @@ std::string plan_text(const PlanAnswer& answer, const TextStyle& style) {
     text += "\nNothing to sow this season.\n";
   }
   text += not_now_text(answer, style);
+  text += free_days_text(answer.free_days, style);
+  text += shopping_text(answer.shopping, style);
   text += cautions_text(answer, style);
   if (!style.why && !answer.sowings.empty()) {
     text += "\nAll reasons, risks and how to sow: --why\n";

@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 69> table{{
+constexpr std::array<Wording, 73> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -228,6 +228,23 @@ constexpr std::array<Wording, 69> table{{
      "share",
      "Of its good seed {share} waits for another season when the coat is left whole: nick or rub "
      "it, and keep the pots all the same."},
+    // How much, and on which day.
+    {Code::wish_out_of_reach,
+     "wanted share needed",
+     "The packet is small for the {wanted:plant} wanted: of the possible seasons {share} bring so "
+     "many[; to be sure in 9 of 10, sow {needed:seed}]."},
+    {Code::pots_a_day_short,
+     "sowings pots on",
+     "The free days do not hold all: {sowings:sowing} left over. The cheapest way out: "
+     "{pots:pot} more than your limit on {on}, or a free day more before it."},
+    {Code::bench_full,
+     "sowings pots bench",
+     "The {bench} is full: {sowings:sowing} left over. The cheapest way out: {pots:place} more "
+     "there, or another bench for them."},
+    {Code::mat_full,
+     "sowings pots bench",
+     "The mat on the {bench} is full while others are on it: {sowings:sowing} left over. The "
+     "cheapest way out: {pots:place} more on a mat."},
     // The season.
     {Code::window_passed,
      "no_later_than",
