@@ -1,8 +1,10 @@
 #include "planner/answers/plan.hpp"
 
 #include "planner/answers/figures.hpp"
+#include "planner/answers/lots.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/plan_line.hpp"
+#include "planner/answers/tasks.hpp"
 
 #include <algorithm>
 #include <map>
@@ -130,6 +132,9 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   answer.sowings = std::move(lines.sowings);
   add_frost_warnings(answer.sowings, answer.warnings);
   answer.not_now = std::move(lines.not_now);
+  answer.lots = lots_of(answer.sowings, garden.today);
+  answer.tasks = tasks_of(answer.lots, answer.sowings, {garden.today, garden.garden.away});
+  answer.diary = diary_of(answer.lots, answer.tasks);
   return answer;
 }
 

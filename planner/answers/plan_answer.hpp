@@ -4,6 +4,7 @@
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
 #include "planner/answers/spread.hpp"
+#include "planner/answers/work_answer.hpp"
 
 #include <optional>
 #include <string>
@@ -131,6 +132,7 @@ struct Sowing {
   SeedAnswer seed;
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
   How how;
+  WorkFacts work;
   std::vector<Reason> reasons; ///< the first of them is the `because` of the line
   std::vector<Reason> risks;
   std::vector<std::string> cautions;
@@ -147,6 +149,37 @@ struct NotNow {
   std::vector<Reason> reasons;
 };
 
+/// A packet in its tray.
+struct LotPacket {
+  std::string packet;
+  std::string taxon;    ///< as written
+  std::string accepted; ///< may be empty
+  std::optional<double> seeds;
+  std::optional<int> pots;
+  std::string number; ///< as in packets.csv; may be empty, as the next
+  std::string provenance;
+};
+
+/// Pots that are worked on together: one bench, first water on one condition and near one date, one
+/// kind of cover, bag and mat. One tray or several.
+struct Lot {
+  std::string id;    ///< made of what its packets share; other trays do not change it
+  std::string group; ///< of the trays that get first water together
+  std::string bench;
+  std::string start;
+  Verdict verdict = Verdict::wait;
+  std::string cover; ///< surface, thin, deep
+  bool bag = false;
+  bool mat = false;
+  bool mat_off_at_night = false;
+  std::optional<int> pots;        ///< of the packets that tell; empty: none does
+  std::optional<Date> sow_on;     ///< all of it; empty: no day is left
+  FirstWater first_water;         ///< of the packet that waits longest
+  std::optional<Date> waters;     ///< the day on which that is planned for; empty: not known
+  std::optional<double> shade;    ///< share of the sun kept off in the first year, the most of them
+  std::vector<LotPacket> packets; ///< by packet
+};
+
 struct PlanAnswer {
   GardenHead garden;
   Date today{};
@@ -156,6 +189,9 @@ struct PlanAnswer {
   ReadingsHead readings;
   std::vector<Sowing> sowings; ///< what dies if it waits first
   std::vector<NotNow> not_now;
+  std::vector<Lot> lots;         ///< what is watered first comes first
+  std::vector<Task> tasks;       ///< by date
+  std::vector<DiaryEntry> diary; ///< the tasks again, drawn together, by date
   std::vector<Reason> warnings;
 };
 

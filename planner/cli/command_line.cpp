@@ -55,7 +55,7 @@ CommonOptions common_options(const TypedWords& typed) {
 }
 
 PlanCommand plan_command(const TypedWords& typed, std::optional<int> season) {
-  PlanCommand command{{season}, typed.why};
+  PlanCommand command{{season}, typed.why, typed.work};
   if (typed.only) {
     const std::size_t word = typed_word("--only", *typed.only, Words{"cool", "hot"});
     command.request.only = word == 0 ? PlanRequest::Only::cool : PlanRequest::Only::hot;

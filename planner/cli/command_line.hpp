@@ -24,6 +24,7 @@ namespace nightsow::planner {
 struct PlanCommand {
   PlanRequest request;
   bool why = false;
+  bool work = false; ///< trays and the season's work, too
 };
 
 struct NightsCommand {

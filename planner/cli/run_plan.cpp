@@ -10,6 +10,7 @@ Outcome run(const PlanCommand& command, const CommonOptions& common, const Surro
   return about_garden(common, around, [&](const LoadedGarden& garden) {
     TextStyle style = style_of(common, around);
     style.why = command.why;
+    style.work = command.work;
     const PlanAnswer answer = plan(garden, command.request);
     return Outcome{common.json ? to_json(answer) : plan_text(answer, style), "", Ending::answered};
   });

@@ -64,6 +64,7 @@ void add_plan(CLI::App& app, TypedWords& typed) {
       command(app, "plan", "this season: what to sow, when to water first, how, what waits");
   option(plan, "--only", typed.only, "cool|hot", "only what starts in cool nights, or in hot ones");
   flag(plan, "--why", typed.why, "every reason, not only the first of each line");
+  flag(plan, "--work", typed.work, "trays, and the season's work on them day by day");
   plan.footer(command_footer("--garden my-garden plan --only cool --why"));
 }
 

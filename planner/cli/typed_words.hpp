@@ -27,6 +27,7 @@ struct TypedWords {
   // plan
   MaybeText only;
   bool why = false;
+  bool work = false;
   // nights
   std::vector<std::string> genera;
   bool past = false;

@@ -1,5 +1,6 @@
 #include "planner/render/json_parts.hpp"
 #include "planner/render/to_json.hpp"
+#include "planner/render/work.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -194,10 +195,9 @@ std::string to_json(const PlanAnswer& answer) {
   for (const auto& line : answer.not_now) {
     json["not_now"].push_back(not_now_json(line));
   }
-  // What later versions plan: trays, dated work, what to buy.
-  for (const auto* name : {"lots", "tasks", "shopping"}) {
-    json[name] = Json::array();
-  }
+  json["lots"] = lots_json(answer);
+  json["tasks"] = tasks_json(answer);
+  json["shopping"] = Json::array(); // what later versions plan
   json["warnings"] = json_reasons(answer.warnings);
   return json_dump(json);
 }
