@@ -26,7 +26,6 @@ TaskKind main_kind(const Task& task) {
     return TaskKind::main_look;
   case TaskKind::dry_rest:
   case TaskKind::re_wet:
-    return TaskKind::dry_rest;
   case TaskKind::rest:
   case TaskKind::carry_on:
   case TaskKind::carry_over:
@@ -52,7 +51,7 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
     const TaskKind kind = main_kind(task);
     const std::string_view group = groups.at(task.lot);
     DiaryEntry& entry = entries[{group, kind}];
-    const bool leads = task.kind == kind || (kind == TaskKind::rest && task.kind != TaskKind::rest);
+    const bool leads = task.kind == kind || kind == TaskKind::rest;
     if (leads && (entry.on == Date{} || task.on < entry.on)) {
       entry.on = task.on;
     }

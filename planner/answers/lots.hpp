@@ -8,7 +8,7 @@ namespace nightsow::planner {
 
 /// A tray waits for all of its packets, so their dates must lie within so many days: the best time
 /// for first water is flat for five to seven weeks (common practice, no source).
-inline constexpr int near_days = 21;
+inline constexpr int near_days = 28;
 
 /// Night limits within such a step share a tray, and wait for the lowest of them.
 inline constexpr int limit_step_k = 2;

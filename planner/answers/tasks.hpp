@@ -28,7 +28,7 @@ struct Presence {
 
 /// The tasks drawn together, so that a calendar of two hundred packets stays readable: getting
 /// ready goes with sowing, mats with water and the main look, bags and shade with the first look,
-/// what is done in and behind the first rest with its begin and its end.
+/// dry rests with the first rest, what is done behind it with its end.
 /// Requires: tasks are those of the lots.
 [[nodiscard]] std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots,
                                                const std::vector<Task>& tasks);

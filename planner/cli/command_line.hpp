@@ -25,6 +25,11 @@ struct PlanCommand {
   PlanRequest request;
   bool why = false;
   bool work = false; ///< trays and the season's work, too
+  // Files to write besides; empty: not asked for.
+  std::filesystem::path calendar;
+  std::filesystem::path csv;
+  std::filesystem::path sheet;
+  std::filesystem::path labels;
 };
 
 struct NightsCommand {

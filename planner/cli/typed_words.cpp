@@ -65,6 +65,10 @@ void add_plan(CLI::App& app, TypedWords& typed) {
   option(plan, "--only", typed.only, "cool|hot", "only what starts in cool nights, or in hot ones");
   flag(plan, "--why", typed.why, "every reason, not only the first of each line");
   flag(plan, "--work", typed.work, "trays, and the season's work on them day by day");
+  option(plan, "--calendar", typed.calendar, "FILE", "write that work as an iCalendar file");
+  option(plan, "--csv", typed.csv, "FILE", "write the plan as a table, a row a packet");
+  option(plan, "--sheet", typed.sheet, "FILE", "write a sheet to print and pencil counts in");
+  option(plan, "--labels", typed.labels, "FILE", "write labels to print, one a pot, as HTML");
   plan.footer(command_footer("--garden my-garden plan --only cool --why"));
 }
 

@@ -28,6 +28,10 @@ struct TypedWords {
   MaybeText only;
   bool why = false;
   bool work = false;
+  MaybeText calendar;
+  MaybeText csv;
+  MaybeText sheet;
+  MaybeText labels;
   // nights
   std::vector<std::string> genera;
   bool past = false;

@@ -56,7 +56,7 @@ constexpr std::array<TaskWords, 16> words{{
      "Nothing came up, or little: keep the pots dry and shaded"},
     {TaskKind::wake,
      "Wake",
-     "Nights are usually cool enough about now: water what rests, and pots that were kept"},
+     "Its season usually begins again about now: water what rests, and pots that were kept"},
 }};
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 3> treatments{{
@@ -165,7 +165,7 @@ std::vector<std::string> entry_sentences(const DiaryEntry& entry,
   std::vector<std::pair<std::string, std::vector<std::string>>> said;
   for (const Task& task : entry.tasks) {
     std::string text = task_text(task, lot_with(lots, task.lot), style);
-    if (task.kind != entry.kind && task.on != entry.on) {
+    if (task.on != entry.on) {
       text = fmt::format("{}: {}", day_text(task.on, entry.on), text);
     }
     const auto known =
