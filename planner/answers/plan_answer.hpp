@@ -3,6 +3,7 @@
 #include "climate/base/date.hpp"
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
+#include "planner/answers/sown_answer.hpp"
 #include "planner/answers/spread.hpp"
 #include "planner/answers/work_answer.hpp"
 
@@ -74,46 +75,6 @@ struct SeedAnswer {
   std::optional<Date> ripe_on;       ///< half of it ripe, kept as it is; empty: already, or unknown
   bool fading = false;
   double lost_by_waiting = 0.0; ///< share of today's living seed that dies within the coming year
-};
-
-struct How {
-  std::optional<int> pots;
-  std::optional<int> seeds_per_pot;
-  std::optional<std::string> pot_depth;
-  std::optional<std::string> cover;
-  std::optional<std::string> mat;
-  std::optional<std::string> humidity_cover;
-  std::optional<std::string> light;
-  std::optional<std::string> transplant;
-  std::optional<int> first_look_days;
-  std::optional<int> main_look_days;
-  std::optional<int> last_look_days;
-};
-
-/// Where the seeds sown end that do not become plants; with the plants they sum to the seeds sown.
-struct LostSeeds {
-  double dead = 0.0;
-  double not_ripe = 0.0;
-  double nights_too_warm = 0.0;
-  double deferred = 0.0;
-  double lost_wet = 0.0;
-  double dried = 0.0;
-  double heat = 0.0;
-  double frost = 0.0;
-  double too_late = 0.0;
-  double rest = 0.0;
-};
-
-/// What to expect of the seeds sown, with first water on one day.
-struct Expected {
-  Date first_water{};
-  NumberSpread seedlings; ///< up before the first rest
-  std::optional<Date> first;
-  std::optional<Date> half;
-  NumberSpread plants; ///< alive after the first rest
-  LostSeeds losses;
-  std::optional<double>
-      week_costs; ///< share of the plants lost by a week's delay; empty: no plants
 };
 
 struct Sowing {

@@ -234,6 +234,9 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   if (typed.command == "plan") {
     return plan_command(typed, season);
   }
+  if (typed.command == "today") {
+    return TodayCommand{};
+  }
   if (typed.command == "nights") {
     return nights_command(typed, season);
   }

@@ -32,6 +32,8 @@ struct PlanCommand {
   std::filesystem::path labels;
 };
 
+struct TodayCommand {};
+
 struct NightsCommand {
   NightsRequest request;
   bool exit_code = false; ///< tell by the exit code whether all are open
@@ -102,6 +104,7 @@ struct ShowText {
 };
 
 using Command = std::variant<PlanCommand,
+                             TodayCommand,
                              NightsCommand,
                              PastNightsCommand,
                              WhatIfCommand,

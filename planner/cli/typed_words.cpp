@@ -72,6 +72,11 @@ void add_plan(CLI::App& app, TypedWords& typed) {
   plan.footer(command_footer("--garden my-garden plan --only cool --why"));
 }
 
+void add_today(CLI::App& app) {
+  CLI::App& today = command(app, "today", "what to do now, in ten lines, with frost and heat");
+  today.footer(command_footer("--garden my-garden today"));
+}
+
 void add_nights(CLI::App& app, TypedWords& typed) {
   CLI::App& nights =
       command(app, "nights", "are nights cool enough yet; if not, when, and how sure");
@@ -220,6 +225,7 @@ void set_up(CLI::App& app, TypedWords& typed) {
   app.require_subcommand(0, 1);
   add_common(app, typed);
   add_plan(app, typed);
+  add_today(app);
   add_nights(app, typed);
   add_whatif(app, typed);
   add_climate(app, typed);
