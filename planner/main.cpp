@@ -9,6 +9,7 @@
 #include "planner/cli/run_rules.hpp"
 #include "planner/cli/run_seed_outlook.hpp"
 #include "planner/cli/run_start.hpp"
+#include "planner/cli/run_today.hpp"
 #include "planner/cli/run_whatif.hpp"
 #include "planner/cli/streams.hpp"
 

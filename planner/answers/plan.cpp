@@ -3,8 +3,10 @@
 #include "planner/answers/amounts.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/free_days.hpp"
+#include "planner/answers/lots.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/plan_line.hpp"
+#include "planner/answers/tasks.hpp"
 
 #include <algorithm>
 #include <map>
@@ -135,6 +137,9 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   answer.shopping = shopping_for(garden, answer.sowings);
   add_frost_warnings(answer.sowings, answer.warnings);
   answer.not_now = std::move(lines.not_now);
+  answer.lots = lots_of(answer.sowings, garden.today);
+  answer.tasks = tasks_of(answer.lots, answer.sowings, {garden.today, garden.garden.away});
+  answer.diary = diary_of(answer.lots, answer.tasks);
   return answer;
 }
 

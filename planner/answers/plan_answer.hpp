@@ -5,7 +5,9 @@
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
 #include "planner/answers/route_answer.hpp"
+#include "planner/answers/sown_answer.hpp"
 #include "planner/answers/spread.hpp"
+#include "planner/answers/work_answer.hpp"
 
 #include <optional>
 #include <string>
@@ -72,49 +74,6 @@ struct SeedAnswer {
   double lost_by_waiting = 0.0; ///< share of today's living seed that dies within the coming year
 };
 
-struct How {
-  std::optional<int> seeds_to_sow; ///< the packet, or what the plants wanted need
-  std::optional<int> pots;
-  std::optional<int> seeds_per_pot;
-  std::optional<std::string> pot_depth;
-  std::optional<std::string> cover;
-  std::optional<std::string> mat;
-  std::optional<std::string> humidity_cover;
-  std::optional<std::string> light;
-  std::optional<std::string> transplant;
-  std::optional<std::string> nick; ///< nicking or rubbing the seed coat first
-  std::optional<int> first_look_days;
-  std::optional<int> main_look_days;
-  std::optional<int> last_look_days;
-};
-
-/// Where the seeds sown end that do not become plants; with the plants they sum to the seeds sown.
-struct LostSeeds {
-  double dead = 0.0;
-  double not_ripe = 0.0;
-  double nights_too_warm = 0.0;
-  double deferred = 0.0;
-  double lost_wet = 0.0;
-  double dried = 0.0;
-  double heat = 0.0;
-  double frost = 0.0;
-  double too_late = 0.0;
-  double rest = 0.0;
-};
-
-/// What to expect of the seeds sown, with first water on one day.
-struct Expected {
-  Date first_water{};
-  NumberSpread seedlings; ///< up before the first rest
-  std::optional<Date> first;
-  std::optional<Date> half;
-  NumberSpread plants;              ///< alive after the first rest
-  std::vector<double> plant_shares; ///< of the seeds, one of each possible season and rule
-  LostSeeds losses;
-  std::optional<double>
-      week_costs; ///< share of the plants lost by a week's delay; empty: no plants
-};
-
 struct Sowing {
   std::string packet;
   std::string taxon; ///< as written
@@ -135,6 +94,7 @@ struct Sowing {
   std::optional<int> keep_back; ///< of an irreplaceable packet: seeds to keep for another season
   How how;
   std::optional<Wish> wish;    ///< empty: no number of plants is wanted, or nothing is expected
+  WorkFacts work;
   std::vector<Reason> reasons; ///< the first of them is the `because` of the line
   std::vector<Reason> risks;
   std::vector<std::string> cautions;
@@ -151,6 +111,37 @@ struct NotNow {
   std::vector<Reason> reasons;
 };
 
+/// A packet in its tray.
+struct LotPacket {
+  std::string packet;
+  std::string taxon;    ///< as written
+  std::string accepted; ///< may be empty
+  std::optional<double> seeds;
+  std::optional<int> pots;
+  std::string number; ///< as in packets.csv; may be empty, as the next
+  std::string provenance;
+};
+
+/// Pots that are worked on together: one bench, first water on one condition and near one date, one
+/// kind of cover, bag and mat. One tray or several.
+struct Lot {
+  std::string id;    ///< made of what its packets share; other trays do not change it
+  std::string group; ///< of the trays that get first water together
+  std::string bench;
+  std::string start;
+  Verdict verdict = Verdict::wait;
+  std::string cover; ///< surface, thin, deep
+  bool bag = false;
+  bool mat = false;
+  bool mat_off_at_night = false;
+  std::optional<int> pots;        ///< of the packets that tell; empty: none does
+  std::optional<Date> sow_on;     ///< all of it; empty: no day is left
+  FirstWater first_water;         ///< of the packet that waits longest
+  std::optional<Date> waters;     ///< the day on which that is planned for; empty: not known
+  std::optional<double> shade;    ///< share of the sun kept off in the first year, the most of them
+  std::vector<LotPacket> packets; ///< by packet
+};
+
 struct PlanAnswer {
   GardenHead garden;
   Date today{};
@@ -162,6 +153,9 @@ struct PlanAnswer {
   std::vector<NotNow> not_now;
   std::optional<FreeDaysAnswer> free_days; ///< empty: nothing to lay
   Shopping shopping;
+  std::vector<Lot> lots;         ///< what is watered first comes first
+  std::vector<Task> tasks;       ///< by date
+  std::vector<DiaryEntry> diary; ///< the tasks again, drawn together, by date
   std::vector<Reason> warnings;
 };
 

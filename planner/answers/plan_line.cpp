@@ -5,6 +5,7 @@
 #include "planner/answers/line_timing.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/seed_reasons.hpp"
+#include "planner/answers/work_facts.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_place.hpp"
 #include "planner/model/seed_state.hpp"
@@ -309,6 +310,7 @@ PlanLine plan_line(const LoadedGarden& garden,
     }
     add_deferral(lookup.found->rule, risks);
     add_out_of_use(bench, *sowing, risks);
+    sowing->work = work_facts(input, seasons, season, sowing->first_water.expected.p50);
     sowing->risks.insert(sowing->risks.end(), risks.begin(), risks.end());
     sowing->seed = seed_answer(seed);
   } else {

@@ -55,7 +55,17 @@ CommonOptions common_options(const TypedWords& typed) {
 }
 
 PlanCommand plan_command(const TypedWords& typed, std::optional<int> season) {
-  PlanCommand command{{season}, typed.why};
+  PlanCommand command;
+  command.request.season = season;
+  command.why = typed.why;
+  command.work = typed.work;
+  const auto file = [](const char* option, const MaybeText& text) {
+    return text ? std::filesystem::path{typed_text(option, *text)} : std::filesystem::path{};
+  };
+  command.calendar = file("--calendar", typed.calendar);
+  command.csv = file("--csv", typed.csv);
+  command.sheet = file("--sheet", typed.sheet);
+  command.labels = file("--labels", typed.labels);
   if (typed.only) {
     const std::size_t word = typed_word("--only", *typed.only, Words{"cool", "hot"});
     command.request.only = word == 0 ? PlanRequest::Only::cool : PlanRequest::Only::hot;
@@ -223,6 +233,9 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   }
   if (typed.command == "plan") {
     return plan_command(typed, season);
+  }
+  if (typed.command == "today") {
+    return TodayCommand{};
   }
   if (typed.command == "nights") {
     return nights_command(typed, season);

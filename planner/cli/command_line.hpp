@@ -24,7 +24,15 @@ namespace nightsow::planner {
 struct PlanCommand {
   PlanRequest request;
   bool why = false;
+  bool work = false; ///< trays and the season's work, too
+  // Files to write besides; empty: not asked for.
+  std::filesystem::path calendar;
+  std::filesystem::path csv;
+  std::filesystem::path sheet;
+  std::filesystem::path labels;
 };
+
+struct TodayCommand {};
 
 struct NightsCommand {
   NightsRequest request;
@@ -100,6 +108,7 @@ struct ShowText {
 };
 
 using Command = std::variant<PlanCommand,
+                             TodayCommand,
                              NightsCommand,
                              PastNightsCommand,
                              WhatIfCommand,

@@ -1,17 +1,47 @@
 #include "planner/cli/run_plan.hpp"
 
+#include "climate/base/file.hpp"
 #include "planner/cli/about_garden.hpp"
 #include "planner/render/answer_text.hpp"
+#include "planner/render/plan_files.hpp"
 #include "planner/render/to_json.hpp"
 
+#include <fmt/format.h>
+
+#include <filesystem>
+#include <string>
+#include <utility>
+
 namespace nightsow::planner {
+
+namespace {
+
+/// Writes the file, if one is asked for; the note on it.
+template <class Render>
+std::string written(const std::filesystem::path& file, const PlanAnswer& answer, Render render) {
+  if (file.empty()) {
+    return {};
+  }
+  write_atomically(file, render(answer));
+  return fmt::format("note: written: {}\n", file.string());
+}
+
+} // namespace
 
 Outcome run(const PlanCommand& command, const CommonOptions& common, const Surroundings& around) {
   return about_garden(common, around, [&](const LoadedGarden& garden) {
     TextStyle style = style_of(common, around);
     style.why = command.why;
+    style.work = command.work;
     const PlanAnswer answer = plan(garden, command.request);
-    return Outcome{common.json ? to_json(answer) : plan_text(answer, style), "", Ending::answered};
+    std::string notes = written(command.calendar, answer, plan_calendar);
+    notes += written(command.csv, answer, plan_csv);
+    notes +=
+        written(command.sheet, answer, [&](const auto& plan) { return bench_sheet(plan, style); });
+    notes += written(command.labels, answer, plan_labels);
+    return Outcome{common.json ? to_json(answer) : plan_text(answer, style),
+                   common.quiet ? "" : std::move(notes),
+                   Ending::answered};
   });
 }
 

@@ -64,7 +64,17 @@ void add_plan(CLI::App& app, TypedWords& typed) {
       command(app, "plan", "this season: what to sow, when to water first, how, what waits");
   option(plan, "--only", typed.only, "cool|hot", "only what starts in cool nights, or in hot ones");
   flag(plan, "--why", typed.why, "every reason, not only the first of each line");
+  flag(plan, "--work", typed.work, "trays, and the season's work on them day by day");
+  option(plan, "--calendar", typed.calendar, "FILE", "write that work as an iCalendar file");
+  option(plan, "--csv", typed.csv, "FILE", "write the plan as a table, a row a packet");
+  option(plan, "--sheet", typed.sheet, "FILE", "write a sheet to print and pencil counts in");
+  option(plan, "--labels", typed.labels, "FILE", "write labels to print, one a pot, as HTML");
   plan.footer(command_footer("--garden my-garden plan --only cool --why"));
+}
+
+void add_today(CLI::App& app) {
+  CLI::App& today = command(app, "today", "what to do now, in ten lines, with frost and heat");
+  today.footer(command_footer("--garden my-garden today"));
 }
 
 void add_nights(CLI::App& app, TypedWords& typed) {
@@ -217,6 +227,7 @@ void set_up(CLI::App& app, TypedWords& typed) {
   app.require_subcommand(0, 1);
   add_common(app, typed);
   add_plan(app, typed);
+  add_today(app);
   add_nights(app, typed);
   add_whatif(app, typed);
   add_climate(app, typed);

@@ -27,6 +27,11 @@ struct TypedWords {
   // plan
   MaybeText only;
   bool why = false;
+  bool work = false;
+  MaybeText calendar;
+  MaybeText csv;
+  MaybeText sheet;
+  MaybeText labels;
   // nights
   std::vector<std::string> genera;
   bool past = false;

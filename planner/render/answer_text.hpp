@@ -6,6 +6,7 @@
 #include "planner/answers/nights_answer.hpp"
 #include "planner/answers/plan_answer.hpp"
 #include "planner/answers/rules_answer.hpp"
+#include "planner/answers/today_answer.hpp"
 #include "planner/answers/whatif_answer.hpp"
 #include "planner/render/text_style.hpp"
 
@@ -18,6 +19,8 @@ namespace nightsow::planner {
 [[nodiscard]] std::string plan_text(const PlanAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string nights_text(const NightsAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string past_nights_text(const PastNightsAnswer& answer, const TextStyle& style);
+/// Ten lines at most.
+[[nodiscard]] std::string today_text(const TodayAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string whatif_text(const WhatIfAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string climate_text(const ClimateAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string backtest_text(const BacktestAnswer& answer, const TextStyle& style);

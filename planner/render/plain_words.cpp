@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 79> phrases{{
+constexpr std::array<Phrase, 82> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -41,6 +41,9 @@ constexpr std::array<Phrase, 79> phrases{{
     {"cover", "thin", "a thin layer"},
     {"cover", "own_thickness", "as thick as the seed"},
     {"cover", "deep", "a deep layer"},
+    {"lot_cover", "surface", "on the surface"},
+    {"lot_cover", "thin", "thin cover"},
+    {"lot_cover", "deep", "deep cover"},
     {"light", "needed", "needed, do not bury it"},
     {"light", "indifferent", "makes no difference"},
     {"light", "dark", "better dark"},

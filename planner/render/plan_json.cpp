@@ -1,6 +1,7 @@
 #include "planner/render/json_parts.hpp"
 #include "planner/render/shopping.hpp"
 #include "planner/render/to_json.hpp"
+#include "planner/render/work.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -212,10 +213,8 @@ std::string to_json(const PlanAnswer& answer) {
   for (const auto& line : answer.not_now) {
     json["not_now"].push_back(not_now_json(line));
   }
-  // What later versions plan: trays, dated work.
-  for (const auto* name : {"lots", "tasks"}) {
-    json[name] = Json::array();
-  }
+  json["lots"] = lots_json(answer);
+  json["tasks"] = tasks_json(answer);
   json["free_days"] = free_days_json(answer.free_days);
   json["shopping"] = shopping_json(answer.shopping);
   json["amounts"] = amounts_json(answer.shopping);

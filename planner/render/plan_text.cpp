@@ -6,6 +6,7 @@
 #include "planner/render/shopping.hpp"
 #include "planner/render/table.hpp"
 #include "planner/render/text_parts.hpp"
+#include "planner/render/work.hpp"
 
 #include <fmt/format.h>
 
@@ -157,11 +158,14 @@ std::string plan_text(const PlanAnswer& answer, const TextStyle& style) {
     text += "\nNothing to sow this season.\n";
   }
   text += not_now_text(answer, style);
+  if (style.work) {
+    text += work_text(answer, style);
+  }
   text += free_days_text(answer.free_days, style);
   text += shopping_text(answer.shopping, style);
   text += cautions_text(answer, style);
   if (!style.why && !answer.sowings.empty()) {
-    text += "\nAll reasons, risks and how to sow: --why\n";
+    text += "\nAll reasons, risks and how to sow: --why; trays and the season's work: --work\n";
   }
   return text;
 }

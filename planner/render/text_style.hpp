@@ -7,6 +7,7 @@ struct TextStyle {
   bool fahrenheit = false;
   bool colour = false; ///< never the only carrier of a meaning
   bool why = false;    ///< all reasons, not only the first of a line
+  bool work = false;   ///< trays and dated work behind the plan
 };
 
 /// No line of a table is wider, in columns on the screen.

@@ -6,6 +6,7 @@
 #include "planner/answers/nights_answer.hpp"
 #include "planner/answers/plan_answer.hpp"
 #include "planner/answers/rules_answer.hpp"
+#include "planner/answers/today_answer.hpp"
 #include "planner/answers/whatif_answer.hpp"
 
 #include <string>
@@ -18,6 +19,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string to_json(const PlanAnswer& answer);
 [[nodiscard]] std::string to_json(const NightsAnswer& answer);
 [[nodiscard]] std::string to_json(const PastNightsAnswer& answer);
+[[nodiscard]] std::string to_json(const TodayAnswer& answer);
 [[nodiscard]] std::string to_json(const WhatIfAnswer& answer);
 [[nodiscard]] std::string to_json(const ClimateAnswer& answer);
 [[nodiscard]] std::string to_json(const BacktestAnswer& answer);

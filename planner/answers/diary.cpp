@@ -1,0 +1,75 @@
+#include "planner/answers/tasks.hpp"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+// With which task a calendar shows this one.
+TaskKind main_kind(const Task& task) {
+  switch (task.kind) {
+  case TaskKind::get_ready:
+  case TaskKind::sow_dry:
+    return TaskKind::sow_dry;
+  case TaskKind::first_water:
+  case TaskKind::mat_on:
+    return TaskKind::first_water;
+  case TaskKind::first_look:
+  case TaskKind::bag_off:
+    return TaskKind::first_look;
+  case TaskKind::main_look:
+  case TaskKind::mat_off:
+    return TaskKind::main_look;
+  case TaskKind::dry_rest:
+  case TaskKind::re_wet:
+  case TaskKind::rest:
+  case TaskKind::carry_on:
+  case TaskKind::carry_over:
+    return TaskKind::rest;
+  case TaskKind::shade:
+    return task.number == 1 ? TaskKind::first_look : TaskKind::wake;
+  case TaskKind::wake:
+  case TaskKind::prick_out:
+    break;
+  }
+  return TaskKind::wake;
+}
+
+} // namespace
+
+std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector<Task>& tasks) {
+  std::map<std::string_view, std::string_view> groups;
+  for (const Lot& lot : lots) {
+    groups[lot.id] = lot.group;
+  }
+  std::map<std::pair<std::string_view, TaskKind>, DiaryEntry> entries;
+  for (const Task& task : tasks) {
+    const TaskKind kind = main_kind(task);
+    const std::string_view group = groups.at(task.lot);
+    DiaryEntry& entry = entries[{group, kind}];
+    const bool leads = task.kind == kind || kind == TaskKind::rest;
+    if (leads && (entry.on == Date{} || task.on < entry.on)) {
+      entry.on = task.on;
+    }
+    if (task.kind == TaskKind::get_ready) {
+      entry.alarm_days = days_to_get_ready;
+    }
+    entry.group = group;
+    entry.kind = kind;
+    entry.tasks.push_back(task);
+  }
+  std::vector<DiaryEntry> diary;
+  for (auto& [key, entry] : entries) {
+    diary.push_back(std::move(entry));
+  }
+  std::sort(diary.begin(), diary.end(), [](const DiaryEntry& a, const DiaryEntry& b) {
+    return std::tuple{a.on, a.kind, a.group} < std::tuple{b.on, b.kind, b.group};
+  });
+  return diary;
+}
+
+} // namespace nightsow::planner

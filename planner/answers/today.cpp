@@ -1,0 +1,120 @@
+#include "planner/answers/today.hpp"
+
+#include "planner/answers/figures.hpp"
+#include "planner/answers/plan.hpp"
+#include "planner/model/bench_seasons.hpp"
+#include "planner/model/seed_place.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <span>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+struct Extreme {
+  Date on{};
+  double air_c = 0.0;
+};
+
+// The coldest or hottest of so many days from `from` on; empty when none is known.
+std::optional<Extreme> extreme(const std::vector<float>& air_c,
+                               Date from,
+                               WeatherAlarm::Kind kind) {
+  std::optional<Extreme> found;
+  for (std::size_t index = 0; index < air_c.size(); ++index) {
+    const auto value = static_cast<double>(air_c[index]);
+    const bool worse =
+        !found || (kind == WeatherAlarm::Kind::frost ? value < found->air_c : value > found->air_c);
+    if (!std::isnan(value) && worse) {
+      found = Extreme{from + Days{static_cast<int>(index)}, rounded_tenth(value)};
+    }
+  }
+  return found;
+}
+
+std::optional<WeatherAlarm> alarm(const climate::BenchAir& bench,
+                                  WeatherAlarm::Kind kind,
+                                  double limit_c,
+                                  Date today) {
+  const bool frost = kind == WeatherAlarm::Kind::frost;
+  const auto look = [&](const climate::DailySeries& series, Date from, int count) {
+    return extreme(
+        frost ? series.nights_from(from, count) : series.days_from(from, count), from, kind);
+  };
+  std::optional<Extreme> found = look(bench.forecast, today, alarm_days_ahead);
+  const bool forecast = found.has_value();
+  if (!found) {
+    found = look(bench.air, today - Days{alarm_days_back}, alarm_days_back + 1);
+  }
+  if (!found || (frost ? found->air_c > limit_c : found->air_c < limit_c)) {
+    return std::nullopt;
+  }
+  return WeatherAlarm{kind, bench.bench, found->on, found->air_c, limit_c, forecast};
+}
+
+// The lowest heat that a tray on the bench is not to be wetted before.
+double heat_limit_c(const std::vector<Lot>& lots, const std::string& bench) {
+  std::optional<double> limit_c;
+  for (const Lot& lot : lots) {
+    const auto& when = lot.first_water.when;
+    if (lot.bench == bench && when && when->no_day_over_c) {
+      limit_c = std::min(limit_c.value_or(*when->no_day_over_c), *when->no_day_over_c);
+    }
+  }
+  return limit_c.value_or(heat_alarm_c);
+}
+
+std::vector<WeatherAlarm> alarms_of(const LoadedGarden& garden, const std::vector<Lot>& lots) {
+  const StationClimate station = station_climate(garden);
+  std::vector<WeatherAlarm> alarms;
+  for (const auto kind : {WeatherAlarm::Kind::frost, WeatherAlarm::Kind::heat}) {
+    for (const Bench& bench : garden.garden.benches) {
+      const bool frost = kind == WeatherAlarm::Kind::frost;
+      if (bench.chilled || (frost && frost_care_of(bench) == climate::FrostCare::in)) {
+        continue;
+      }
+      const double limit_c = frost ? frost_alarm_c : heat_limit_c(lots, bench.name);
+      if (auto found = alarm(bench_air(garden, station, bench), kind, limit_c, garden.today)) {
+        alarms.push_back(std::move(*found));
+      }
+    }
+  }
+  return alarms;
+}
+
+} // namespace
+
+TodayAnswer today(const LoadedGarden& garden) {
+  PlanAnswer season = plan(garden, {});
+  TodayAnswer answer;
+  answer.garden = season.garden;
+  answer.today = garden.today;
+  answer.to = garden.today + Days{coming_days};
+  for (const Reason& warning : season.warnings) {
+    if (warning.code == ReasonCode::readings_stale ||
+        warning.code == ReasonCode::readings_suspect) {
+      answer.warnings.push_back(warning);
+    }
+  }
+  answer.lots = std::move(season.lots);
+  for (DiaryEntry& entry : season.diary) {
+    DiaryEntry due = entry;
+    std::erase_if(due.tasks, [&](const Task& task) { return task.on > answer.to; });
+    if (!due.tasks.empty()) {
+      due.on = due.tasks.front().on;
+      answer.now.push_back(std::move(due));
+    } else if (!answer.next) {
+      answer.next = std::move(entry);
+    }
+  }
+  std::stable_sort(answer.now.begin(), answer.now.end(), [](const auto& a, const auto& b) {
+    return a.on < b.on;
+  });
+  answer.alarms = alarms_of(garden, answer.lots);
+  return answer;
+}
+
+} // namespace nightsow::planner

@@ -1,0 +1,80 @@
+#pragma once
+
+#include "climate/base/date.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// What the work on a packet needs to know, besides how it is sown.
+struct WorkFacts {
+  std::string number; ///< as in packets.csv, for the label; the same of the next
+  std::string provenance;
+  std::vector<std::string> treatments; ///< of leach, scarify, smoke: those that help
+  bool on_mat = false;                 ///< the kind gains by one, and the garden has one
+  bool mat_off_at_night = false;
+  std::optional<double> shade_first_year; ///< share of the sun kept off; the same below
+  std::optional<double> shade_second_year;
+  std::optional<double> shade_third_year;
+  std::optional<int> keep_seasons; ///< before a pot may be emptied
+  bool defers = false;             ///< enough of it waits a year longer to keep the pots
+  std::optional<Date> rests;       ///< first rest, in a usual year; empty: the place has no phases
+  bool too_small_to_rest = false;  ///< usually not grown enough by then: better carried on
+  std::optional<Date> wakes;       ///< after that rest, in a usual year
+};
+
+/// A piece of dated work on a tray.
+enum class TaskKind {
+  get_ready,   ///< mix, pots, labels, and treating the seed
+  sow_dry,     ///< into the pots, without water
+  first_water, ///< on its condition; `on` is when that is expected
+  mat_on,
+  first_look,
+  bag_off,
+  main_look,
+  mat_off,
+  shade,      ///< number 1, 2, 3: from the first, second, third year on
+  dry_rest,   ///< pots in which nothing came
+  re_wet,     ///< those pots again
+  prick_out,  ///< what may be
+  rest,       ///< let it go dry
+  carry_on,   ///< too small to rest: cool, shaded and watered
+  carry_over, ///< keep pots for another cooling limb
+  wake,
+};
+
+/// The task as it stands in JSON and in a calendar's ids.
+[[nodiscard]] std::string_view name_of(TaskKind kind);
+
+/// Packets whose seed gains by a treatment.
+struct TreatedPackets {
+  std::string treatment; ///< leach, scarify, smoke
+  std::vector<std::string> packets;
+};
+
+struct Task {
+  Date on{};
+  std::optional<Date> moved_from; ///< the grower is away on that day
+  std::string lot;
+  TaskKind kind{};
+  int number = 1;                        ///< of its kind in the lot
+  std::vector<std::string> packets;      ///< those of the lot that it concerns
+  std::vector<TreatedPackets> treated{}; ///< of get_ready
+  std::optional<double> share{};         ///< of shade: of the sun kept off, the most of the packets
+  std::optional<int> seasons{};          ///< of carry_over: cool seasons, the most of the packets
+};
+
+/// Tasks that a calendar shows as one: of all trays that get first water together, what is done at
+/// about the same time.
+struct DiaryEntry {
+  Date on{};                     ///< of the earliest of its main kind
+  std::string group;             ///< as in Lot
+  TaskKind kind{};               ///< the main one
+  std::optional<int> alarm_days; ///< so many days ahead something has to be made ready
+  std::vector<Task> tasks;       ///< by date
+};
+
+} // namespace nightsow::planner

@@ -1,0 +1,134 @@
+#include "planner/answers/work_facts.hpp"
+
+#include "planner/model/first_rest.hpp"
+#include "planner/model/nights_for_rule.hpp"
+#include "species-rules/growth.hpp"
+
+#include <cmath>
+#include <utility>
+
+namespace nightsow::planner {
+
+namespace {
+
+using species_rules::Choice;
+using species_rules::Estimate;
+using species_rules::Treatment;
+
+// From this share on pots are kept for another cooling limb.
+constexpr double deferral_worth_keeping = 0.15;
+// Where a rule says nothing (common practice, no source).
+constexpr double usual_wake_above_k = 2.0;
+
+std::optional<double> value_of(const std::optional<Estimate>& estimate) {
+  return estimate ? std::optional{estimate->value} : std::nullopt;
+}
+
+bool helps(const std::optional<Choice<Treatment>>& treatment) {
+  return treatment &&
+         (treatment->value == Treatment::needed || treatment->value == Treatment::helpful);
+}
+
+bool gains_by_mat(const species_rules::Rule& rule) {
+  return rule.sowing.mat && (rule.sowing.mat->value == species_rules::Mat::needed ||
+                             rule.sowing.mat->value == species_rules::Mat::helpful);
+}
+
+// Cool starters are not to be warmed at night, unless their rule says so.
+bool off_at_night(const species_rules::Rule& rule) {
+  if (rule.sowing.mat_at_night) {
+    return rule.sowing.mat_at_night->value == species_rules::MatAtNight::off;
+  }
+  return start_of(rule) != species_rules::Start::hot;
+}
+
+bool grows_in_summer(const species_rules::Rule& rule) {
+  return rule.gate.growth && rule.gate.growth->value == species_rules::Growth::summer;
+}
+
+// Good growing days of the usual year, the first included, the last not.
+double growth_between(const BenchClimate& climate, bool summer, Date from, Date to) {
+  double grown = 0.0;
+  for (Date day = from; day < to; day += Days{1}) {
+    const double mean_c = smooth_mean_c(climate, day);
+    grown += summer ? species_rules::summer_growth_rate(mean_c)
+                    : species_rules::winter_growth_rate(mean_c);
+  }
+  return grown;
+}
+
+// A season on: what wakes a resting plant came this far after this season's hottest night.
+std::optional<Date> wakes_on(const LineInput& input,
+                             BenchSeasons& seasons,
+                             const climate::Season& season) {
+  const species_rules::Rule& rule = input.rule.rule;
+  if (grows_in_summer(rule)) {
+    return season.next_planning_begins;
+  }
+  std::optional<climate::NightLimit> limit = night_limit(rule);
+  const int on = days_between(season.hottest, season.limb_begins);
+  const Date limb = season.next_hottest + Days{on};
+  if (!limit) {
+    return limb;
+  }
+  limit->at_or_under =
+      limit->at_or_under + CelsiusDelta{value_or(rule.gate.wake_above_limit_k, usual_wake_above_k)};
+  const std::optional<Date> holds = seasons.gate(input.bench, season, *limit).words.holds.p50;
+  return holds ? season.next_hottest + (*holds - season.hottest) : limb;
+}
+
+void add_rest(const LineInput& input,
+              BenchSeasons& seasons,
+              const climate::Season& season,
+              const std::optional<Date>& water,
+              WorkFacts& facts) {
+  const species_rules::Rule& rule = input.rule.rule;
+  const BenchClimate& climate = seasons.climate(input.bench);
+  const bool summer = grows_in_summer(rule);
+  const FirstRest rest =
+      summer ? rest_by_cool(climate, season)
+             : rest_by_heat(climate,
+                            season,
+                            value_or(rule.seedling.rest_sum, species_rules::default_rest_sum));
+  facts.rests = rest.begins;
+  facts.wakes = wakes_on(input, seasons, season);
+  if (water && rule.seedling.growth_needed_days && rule.seedling.main_look_days) {
+    const Date up = *water + Days{std::lround(rule.seedling.main_look_days->value)};
+    facts.too_small_to_rest =
+        growth_between(climate, summer, up, rest.begins) < rule.seedling.growth_needed_days->value;
+  }
+}
+
+} // namespace
+
+WorkFacts work_facts(const LineInput& input,
+                     BenchSeasons& seasons,
+                     const std::optional<climate::Season>& season,
+                     const std::optional<Date>& water) {
+  const species_rules::Rule& rule = input.rule.rule;
+  WorkFacts facts;
+  facts.number = input.packet.number;
+  facts.provenance = input.packet.provenance;
+  for (const auto& [word, treatment] : {std::pair{"leach", &rule.sowing.leach},
+                                        std::pair{"scarify", &rule.sowing.scarify},
+                                        std::pair{"smoke", &rule.sowing.smoke}}) {
+    if (helps(*treatment)) {
+      facts.treatments.emplace_back(word);
+    }
+  }
+  facts.on_mat = gains_by_mat(rule) && !input.garden.garden.mats.empty();
+  facts.mat_off_at_night = facts.on_mat && off_at_night(rule);
+  facts.shade_first_year = value_of(rule.seedling.shade_first_year);
+  facts.shade_second_year = value_of(rule.seedling.shade_second_year);
+  facts.shade_third_year = value_of(rule.seedling.shade_third_year);
+  if (rule.seedling.keep_seasons) {
+    facts.keep_seasons = static_cast<int>(std::lround(rule.seedling.keep_seasons->value));
+  }
+  facts.defers = value_or(rule.seed.deferral_share, 0.0) >= deferral_worth_keeping;
+  if (season) {
+    add_rest(input, seasons, *season, water, facts);
+  }
+  return facts;
+}
+
+} // namespace nightsow::planner
