@@ -19,6 +19,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string nights_text(const NightsAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string past_nights_text(const PastNightsAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string whatif_text(const WhatIfAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string sweep_text(const SweepAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string climate_text(const ClimateAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string backtest_text(const BacktestAnswer& answer, const TextStyle& style);
 /// The address alone may be wider: it is there to be copied.
