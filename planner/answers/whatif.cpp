@@ -163,7 +163,8 @@ WhatIfTotals totals_of(const std::vector<WhatIfLine>& lines) {
   WhatIfTotals totals;
   std::vector<int> moved;
   for (const WhatIfLine& line : lines) {
-    totals.change_side += side_of(line.before) != side_of(line.after) ? 1 : 0;
+    const bool in_both = !line.before.list.empty() && !line.after.list.empty();
+    totals.change_side += in_both && side_of(line.before) != side_of(line.after) ? 1 : 0;
     if (line.differs && line.moved_days.value_or(0) != 0) {
       moved.push_back(*line.moved_days);
     }

@@ -56,7 +56,7 @@ struct WhatIfLine {
 
 /// All differences in one.
 struct WhatIfTotals {
-  int change_side = 0;           ///< packets, see Side
+  int change_side = 0;           ///< packets in both plans, see Side
   int moved = 0;                 ///< packets whose date differs and stands in both plans
   std::optional<int> moved_days; ///< the middle of those; the earlier of two; empty: none
   double plants_before = 0.0;    ///< sum of what is reckoned

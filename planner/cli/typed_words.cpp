@@ -105,7 +105,7 @@ void add_whatif(CLI::App& app, TypedWords& typed) {
          "--place",
          typed.place,
          "GARDEN|FILE",
-         "as if the garden lay in another's place, or at the station of a weather file");
+         "as if in another garden's place, or at a weather file's station");
   option(whatif, "--latitude", typed.latitude, "DEG", "with --place FILE that does not tell it");
   option(whatif, "--longitude", typed.longitude, "DEG", "the same");
   option(whatif, "--elevation", typed.elevation, "M", "the same, metres above the sea");

@@ -183,8 +183,13 @@ species_rules::RuleText file_with(const OneRuleValue& rule, const LoadedGarden& 
   const bool of_species = rule.taxon.find(' ') != std::string::npos;
   const std::string& name = of_species ? known.accepted : known.rule_name;
   const std::size_t blank = name.find(' ');
-  const nlohmann::json values{
-      {rule.field, {{"value", value_of(rule.value)}, {"evidence", "grower"}}}};
+  nlohmann::json given{{"value", value_of(rule.value)}, {"evidence", "grower"}};
+  if (given["value"].is_number()) {
+    // Asked for as it stands, so without doubt.
+    given["low"] = given["value"];
+    given["high"] = given["value"];
+  }
+  const nlohmann::json values{{rule.field, given}};
   nlohmann::json genus{{"genus", name.substr(0, blank)}};
   if (blank == std::string::npos) {
     genus["rule"] = values;
