@@ -45,7 +45,7 @@ void add_side_header(Fields& fields, std::string_view ending) {
                                       "first_water_p50",
                                       "first_water_p90",
                                       "never",
-                                      "no_later_than",
+                                      "latest",
                                       "plants"}) {
     fields.push_back(fmt::format("{}{}", name, ending));
   }
