@@ -137,6 +137,9 @@ TEST(NightsJson, AGenusIsToldInFull) {
                                       "stirs",
                                       "holds",
                                       "relapse",
+                                      "relapse_after_today",
+                                      "forecast",
+                                      "recent",
                                       "reasons"}));
   EXPECT_EQ(genus["open"], "no");
 }
