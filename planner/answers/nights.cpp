@@ -4,6 +4,7 @@
 #include "planner/answers/figures.hpp"
 #include "planner/answers/gate_reasons.hpp"
 #include "planner/answers/make_heads.hpp"
+#include "planner/answers/recent_nights.hpp"
 #include "planner/model/bench_seasons.hpp"
 
 #include <utility>
@@ -49,12 +50,17 @@ GenusNights genus_line(const AskedKind& asked,
   line.reasons = std::move(verdict.reasons);
   const std::vector<Reason> more = gate_reasons(gate, season, asked.bench);
   line.reasons.insert(line.reasons.end(), more.begin(), more.end());
+  line.recent = recent_nights(climate.bench, today);
+  line.forecast = forecast_nights(climate.bench, limit);
+  line.relapse_after_today =
+      relapse_after(seasons.season(asked.bench, season).outlook, limit, today);
   return line;
 }
 
 GenusNights line_without_phases(const AskedKind& asked,
                                 const climate::NightLimit& limit,
-                                BenchSeasons& seasons) {
+                                BenchSeasons& seasons,
+                                Date today) {
   GenusNights line = head_of(asked, limit);
   const BenchClimate& climate = seasons.climate(asked.bench);
   const climate::YearsNeverCool years =
@@ -65,6 +71,8 @@ GenusNights line_without_phases(const AskedKind& asked,
   line.holds.never = 1.0;
   line.reasons.push_back(never_cool_reason(limit.at_or_under, years.never, years.years));
   line.reasons.push_back({ReasonCode::cooling_could_help, {}});
+  line.recent = recent_nights(climate.bench, today);
+  line.forecast = forecast_nights(climate.bench, limit);
   return line;
 }
 
@@ -93,7 +101,7 @@ NightsAnswer nights(const LoadedGarden& garden, const NightsRequest& request) {
     } else if (season) {
       answer.genera.push_back(genus_line(kind, *limit, seasons, garden.today, *season));
     } else {
-      answer.genera.push_back(line_without_phases(kind, *limit, seasons));
+      answer.genera.push_back(line_without_phases(kind, *limit, seasons, garden.today));
     }
   }
   return answer;

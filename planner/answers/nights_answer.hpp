@@ -16,6 +16,19 @@ enum class Open { yes, no, unknown };
 
 [[nodiscard]] std::string_view name_of(Open open);
 
+/// Nights on a bench up to today.
+struct RecentNights {
+  Date from{};
+  std::vector<std::optional<double>> night_c; ///< one a date; empty: missing
+};
+
+/// What the forecast says at a bench, days after the last reading only.
+struct ForecastNights {
+  int nights = 0; ///< of which it tells
+  int cool = 0;   ///< of them at or under the limit
+  std::optional<double> hottest_day_c;
+};
+
 /// Are nights cool enough yet for one genus, on one bench.
 struct GenusNights {
   std::string genus;
@@ -32,6 +45,10 @@ struct GenusNights {
   Spread holds; ///< where nights held and have turned warm since: when they will again
   double relapse = 0.0;
   std::vector<Reason> reasons;
+  RecentNights recent{};
+  std::optional<ForecastNights> forecast{};
+  /// Chance of a warm week within four weeks, were the seed watered today; empty: not reckoned.
+  std::optional<double> relapse_after_today{};
 };
 
 struct NightsAnswer {

@@ -12,11 +12,44 @@ namespace nightsow::planner {
 
 namespace {
 
-ChangeAnswer change_answer(const Change& change) {
-  if (const auto* warmer = std::get_if<Warmer>(&change)) {
-    return {"warmer", rounded_tenth(warmer->by.kelvin())};
-  }
+ChangeAnswer answer_of(const Mirror& /*mirror*/) {
   return {"mirror", std::nullopt};
+}
+
+ChangeAnswer answer_of(const Warmer& warmer) {
+  return {"warmer", rounded_tenth(warmer.by.kelvin())};
+}
+
+ChangeAnswer answer_of(const OnBench& bench) {
+  return {"bench", std::nullopt, bench.name};
+}
+
+ChangeAnswer answer_of(const OtherPackets& packets) {
+  return {"packets", std::nullopt, packets.file};
+}
+
+ChangeAnswer answer_of(const OneRuleValue& rule) {
+  return {"rule", std::nullopt, rule.taxon + '.' + rule.field + '=' + rule.value};
+}
+
+ChangeAnswer answer_of(const OtherPlace& other) {
+  return {"place", std::nullopt, other.place->garden.name};
+}
+
+ChangeAnswer change_answer(const Change& change) {
+  return std::visit([](const auto& kind) { return answer_of(kind); }, change);
+}
+
+// What changes of the garden, one after the other, and how they are called.
+LoadedGarden changed_garden(const LoadedGarden& garden,
+                            const std::vector<Change>& changes,
+                            std::vector<ChangeAnswer>& told) {
+  LoadedGarden changed = garden;
+  for (const Change& change : changes) {
+    changed = apply(change, std::move(changed));
+    told.push_back(change_answer(change));
+  }
+  return changed;
 }
 
 // Where each packet stands in a plan, and how it is written there.
@@ -94,24 +127,111 @@ bool differs(const WhatIfLine& line, int tolerated) {
 // Packets that change side first, then by how far they move, then by id.
 void sort_by_difference(std::vector<WhatIfLine>& lines) {
   const auto key = [](const WhatIfLine& line) {
-    const bool same_list = line.before.list == line.after.list;
+    const bool same_side = side_of(line.before) == side_of(line.after);
     const int moved = std::abs(line.moved_days.value_or(0));
-    return std::tuple{same_list, -moved, line.packet};
+    return std::tuple{same_side, -moved, line.packet};
   };
   std::sort(lines.begin(), lines.end(), [&](const WhatIfLine& a, const WhatIfLine& b) {
     return key(a) < key(b);
   });
 }
 
+// Packets of both plans, by id; one that is not in a plan has an empty side there.
+std::vector<WhatIfLine> beside_each_other(const PlanAnswer& before, const PlanAnswer& after) {
+  const std::map<std::string, Placed> places_before = places_in(before);
+  const std::map<std::string, Placed> places_after = places_in(after);
+  std::map<std::string, WhatIfLine> lines;
+  for (const auto& [packet, placed] : places_before) {
+    lines[packet] = {packet, placed.taxon, placed.side, {}, std::nullopt};
+  }
+  for (const auto& [packet, placed] : places_after) {
+    WhatIfLine& line = lines[packet];
+    line.packet = packet;
+    line.taxon = placed.taxon;
+    line.after = placed.side;
+  }
+  std::vector<WhatIfLine> list;
+  for (auto& [packet, line] : lines) {
+    line.moved_days = moved_days(line.before, before.today, line.after, after.today);
+    line.plants_change = plants_change(line.before, line.after);
+    list.push_back(std::move(line));
+  }
+  return list;
+}
+
+WhatIfTotals totals_of(const std::vector<WhatIfLine>& lines) {
+  WhatIfTotals totals;
+  std::vector<int> moved;
+  for (const WhatIfLine& line : lines) {
+    const bool in_both = !line.before.list.empty() && !line.after.list.empty();
+    totals.change_side += in_both && side_of(line.before) != side_of(line.after) ? 1 : 0;
+    if (line.differs && line.moved_days.value_or(0) != 0) {
+      moved.push_back(*line.moved_days);
+    }
+    totals.plants_before += line.before.plants.value_or(0.0);
+    totals.plants_after += line.after.plants.value_or(0.0);
+  }
+  totals.moved = static_cast<int>(moved.size());
+  if (!moved.empty()) {
+    const auto middle = moved.begin() + static_cast<std::ptrdiff_t>((moved.size() - 1) / 2);
+    std::nth_element(moved.begin(), middle, moved.end());
+    totals.moved_days = *middle;
+  }
+  totals.plants_before = rounded_tenth(totals.plants_before);
+  totals.plants_after = rounded_tenth(totals.plants_after);
+  return totals;
+}
+
+SweepRow sweep_row(double by_k, const PlanAnswer& plan) {
+  SweepRow row;
+  row.warmer_k = by_k;
+  for (const auto& [packet, placed] : places_in(plan)) {
+    row.lines.push_back({packet, placed.taxon, placed.side});
+    const Side side = side_of(placed.side);
+    row.now += side == Side::now ? 1 : 0;
+    row.later += side == Side::later ? 1 : 0;
+    row.unknown += side == Side::unknown ? 1 : 0;
+    row.not_here += side == Side::not_here ? 1 : 0;
+    row.plants += placed.side.plants.value_or(0.0);
+  }
+  row.plants = rounded_tenth(row.plants);
+  return row;
+}
+
 } // namespace
 
-WhatIfAnswer whatif(const LoadedGarden& garden, const WhatIfRequest& request) {
-  LoadedGarden changed = garden;
-  WhatIfAnswer answer;
-  for (const Change& change : request.changes) {
-    changed = apply(change, std::move(changed));
-    answer.changes.push_back(change_answer(change));
+Side side_of(const WhatIfSide& side) {
+  if (side.list.empty()) {
+    return Side::not_in_hand;
   }
+  if (side.list == "not_now") {
+    return Side::not_here;
+  }
+  if (side.verdict == name_of(Verdict::unknown)) {
+    return Side::unknown;
+  }
+  return side.verdict == name_of(Verdict::water_now) ? Side::now : Side::later;
+}
+
+std::string_view name_of(Side side) {
+  switch (side) {
+  case Side::now:
+    return "now";
+  case Side::later:
+    return "later";
+  case Side::unknown:
+    return "unknown";
+  case Side::not_here:
+    return "not_here";
+  case Side::not_in_hand:
+    break;
+  }
+  return "not_in_hand";
+}
+
+WhatIfAnswer whatif(const LoadedGarden& garden, const WhatIfRequest& request) {
+  WhatIfAnswer answer;
+  const LoadedGarden changed = changed_garden(garden, request.changes, answer.changes);
   const PlanAnswer before = plan(garden, request.plan);
   PlanAnswer after = plan(changed, request.plan);
   answer.garden = before.garden;
@@ -119,22 +239,31 @@ WhatIfAnswer whatif(const LoadedGarden& garden, const WhatIfRequest& request) {
   answer.today_after = after.today;
   answer.season_before = before.season;
   answer.season_after = after.season;
+  answer.lines = beside_each_other(before, after);
   answer.warnings = std::move(after.warnings);
-  std::map<std::string, Placed> places_after = places_in(after);
-  for (const auto& [packet, placed] : places_in(before)) {
-    const WhatIfSide& side_after = places_after[packet].side;
-    answer.lines.push_back({packet,
-                            placed.taxon,
-                            placed.side,
-                            side_after,
-                            moved_days(placed.side, before.today, side_after, after.today),
-                            false,
-                            plants_change(placed.side, side_after)});
-  }
   for (WhatIfLine& line : answer.lines) {
     line.differs = differs(line, tolerated_days(request));
   }
   sort_by_difference(answer.lines);
+  answer.totals = totals_of(answer.lines);
+  return answer;
+}
+
+SweepAnswer whatif_sweep(const LoadedGarden& garden,
+                         const WhatIfRequest& request,
+                         std::span<const double> by_k) {
+  SweepAnswer answer;
+  const LoadedGarden changed = changed_garden(garden, request.changes, answer.changes);
+  for (const double by : by_k) {
+    PlanAnswer plan_then = plan(apply(Warmer{CelsiusDelta{by}}, changed), request.plan);
+    if (answer.rows.empty()) {
+      answer.garden = plan_then.garden;
+      answer.today = plan_then.today;
+      answer.season = plan_then.season;
+      answer.warnings = std::move(plan_then.warnings);
+    }
+    answer.rows.push_back(sweep_row(by, plan_then));
+  }
   return answer;
 }
 

@@ -4,6 +4,7 @@
 #include "planner/answers/whatif_answer.hpp"
 #include "planner/garden/change.hpp"
 
+#include <span>
 #include <vector>
 
 namespace nightsow::planner {
@@ -15,5 +16,10 @@ struct WhatIfRequest {
 
 /// The plan as it is beside the plan under the changes.
 [[nodiscard]] WhatIfAnswer whatif(const LoadedGarden& garden, const WhatIfRequest& request);
+
+/// The plan under the changes, made so much warmer, for each value in turn.
+[[nodiscard]] SweepAnswer whatif_sweep(const LoadedGarden& garden,
+                                       const WhatIfRequest& request,
+                                       std::span<const double> by_k);
 
 } // namespace nightsow::planner

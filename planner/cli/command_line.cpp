@@ -4,6 +4,7 @@
 #include "planner/cli/typed_rules.hpp"
 #include "planner/cli/typed_seed.hpp"
 #include "planner/cli/typed_values.hpp"
+#include "planner/cli/typed_whatif.hpp"
 #include "planner/cli/typed_words.hpp"
 
 #include <fmt/format.h>
@@ -28,7 +29,6 @@ constexpr NumberRange longitudes{-180.0, 180.0, "degrees"};
 constexpr NumberRange elevations{-450.0, 9000.0, "metres"};
 constexpr NumberRange limits{-20.0, 50.0, "°C"};
 constexpr NumberRange timeouts{1.0, 3600.0, "seconds"};
-constexpr NumberRange warmings{-10.0, 10.0, "kelvin"};
 
 std::optional<double> maybe_number(std::string_view option,
                                    const MaybeText& text,
@@ -95,20 +95,6 @@ Command nights_command(const TypedWords& typed, std::optional<int> season) {
   return PastNightsCommand{{typed.genera,
                             maybe_number("--limit", typed.limit, limits),
                             maybe_number("--day-limit", typed.day_limit, limits)}};
-}
-
-WhatIfCommand whatif_command(const TypedWords& typed, std::optional<int> season) {
-  WhatIfCommand command{{{}, {season}}};
-  if (typed.mirror) {
-    command.request.changes.emplace_back(Mirror{});
-  }
-  if (const auto kelvin = maybe_number("--warmer", typed.warmer, warmings)) {
-    command.request.changes.emplace_back(Warmer{CelsiusDelta{*kelvin}});
-  }
-  if (command.request.changes.empty()) {
-    wrong_use("nightsow whatif", "no change is given", "--mirror, --warmer K or both", "add one");
-  }
-  return command;
 }
 
 climate::Archive typed_archive(const TypedWords& typed) {
@@ -241,7 +227,7 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
     return nights_command(typed, season);
   }
   if (typed.command == "whatif") {
-    return whatif_command(typed, season);
+    return typed_whatif(typed, season);
   }
   if (typed.command == "climate") {
     return ClimateCommand{{typed.all, season}};

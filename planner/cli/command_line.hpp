@@ -10,12 +10,14 @@
 #include "planner/answers/seed_outlook.hpp"
 #include "planner/answers/whatif.hpp"
 #include "planner/garden/new_garden.hpp"
+#include "planner/garden/other_place.hpp"
 
 #include <filesystem>
 #include <optional>
 #include <span>
 #include <string>
 #include <variant>
+#include <vector>
 
 namespace nightsow::planner {
 
@@ -43,8 +45,14 @@ struct PastNightsCommand {
   PastNightsRequest request;
 };
 
+/// Place and packets are still files; as changes they come before those of the request.
 struct WhatIfCommand {
   WhatIfRequest request;
+  std::filesystem::path place = {};   ///< a garden's folder or a weather file; empty: our place
+  TypedPlace where = {};              ///< of the weather file
+  std::filesystem::path packets = {}; ///< empty: those in hand
+  std::vector<double> sweep_k = {};   ///< not empty: one plan for each
+  std::string csv = {};               ///< a file, or "-" for standard output; empty: no table
 };
 
 struct ClimateCommand {

@@ -102,7 +102,34 @@ void add_whatif(CLI::App& app, TypedWords& typed) {
          typed.warmer,
          "K",
          "as if all nights and days were K °C warmer; -10 to 10");
-  whatif.footer(command_footer("--garden my-garden whatif --warmer 2"));
+  option(whatif, "--bench", typed.bench, "NAME", "as if all packets stood on that bench");
+  option(whatif, "--packets", typed.packets, "FILE", "the packets of another packets.csv");
+  whatif
+      .add_option("--rule",
+                  typed.rules,
+                  "as if a rule said so: a field of rules show --why; may be repeated")
+      ->type_name("TAXON.FIELD=VALUE")
+      ->expected(1)
+      ->take_all();
+  option(whatif,
+         "--place",
+         typed.place,
+         "GARDEN|FILE",
+         "as if in another garden's place, or at a weather file's station");
+  option(whatif, "--latitude", typed.latitude, "DEG", "with --place FILE that does not tell it");
+  option(whatif, "--longitude", typed.longitude, "DEG", "the same");
+  option(whatif, "--elevation", typed.elevation, "M", "the same, metres above the sea");
+  option(whatif,
+         "--sweep",
+         typed.sweep,
+         "warmer=A..B",
+         "one row for each kelvin from A to B; warmer=A..B:0.5 in other steps");
+  option(
+      whatif, "--csv", typed.csv, "FILE", "write a table for a spreadsheet; - for standard output");
+  whatif.footer(
+      command_footer("--garden my-garden whatif --warmer 2 --bench \"cold frame\"\n"
+                     "  nightsow --garden my-garden whatif --sweep warmer=-2..4\n"
+                     "  nightsow --garden my-garden whatif --rule Bulbine.night_limit_c=11"));
 }
 
 void add_climate(CLI::App& app, TypedWords& typed) {

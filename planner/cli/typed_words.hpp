@@ -41,6 +41,12 @@ struct TypedWords {
   // whatif
   bool mirror = false;
   MaybeText warmer;
+  MaybeText bench;
+  MaybeText packets;
+  std::vector<std::string> rules;
+  MaybeText place; // and `latitude`, `longitude`, `elevation`
+  MaybeText sweep;
+  MaybeText csv;
   // climate
   bool all = false;
   // fetch; its place is start's

@@ -1,6 +1,14 @@
 #include "planner/garden/change.hpp"
 
+#include "climate/base/nearest_name.hpp"
+#include "climate/base/problem.hpp"
+#include "species-rules/overrides.hpp"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -118,6 +126,111 @@ void make(const Warmer& warmer, LoadedGarden& garden) {
       }
     }
   }
+}
+
+[[noreturn]] void refuse(std::string option,
+                         std::string found,
+                         std::string expected,
+                         std::string remedy) {
+  throw UsageError({Severity::error,
+                    std::move(option),
+                    0,
+                    0,
+                    std::move(found),
+                    std::move(expected),
+                    std::move(remedy)});
+}
+
+void make(const OnBench& bench, LoadedGarden& garden) {
+  std::vector<std::string> names;
+  for (const Bench& known : garden.garden.benches) {
+    names.push_back(known.name);
+  }
+  if (std::find(names.begin(), names.end(), bench.name) == names.end()) {
+    const auto nearest = nearest_name(bench.name, names);
+    refuse("--bench",
+           fmt::format("the garden has no bench \"{}\"", bench.name),
+           fmt::format("one of {}", fmt::join(names, ", ")),
+           nearest ? fmt::format("did you mean {}?", nearest->name) : "");
+  }
+  for (Packet& packet : garden.packets) {
+    packet.bench = bench.name;
+  }
+}
+
+void make(const OtherPackets& other, LoadedGarden& garden) {
+  garden.packets = other.packets;
+}
+
+// A number where it reads as one, else a word.
+nlohmann::json value_of(const std::string& written) {
+  nlohmann::json value = nlohmann::json::parse(written, nullptr, false);
+  return value.is_number() ? value : nlohmann::json(written);
+}
+
+// A grower's file of rules that gives this value and nothing else.
+species_rules::RuleText file_with(const OneRuleValue& rule, const LoadedGarden& garden) {
+  const species_rules::Lookup lookup = garden.catalogue->rule_for(rule.taxon);
+  if (!lookup.found || !lookup.read_as.empty()) {
+    const std::string& nearest = lookup.found ? lookup.read_as : lookup.suggestion;
+    refuse("--rule",
+           fmt::format("no rule for \"{}\"", rule.taxon),
+           "a genus or species of the catalogue",
+           nearest.empty() ? "see `nightsow rules list`"
+                           : fmt::format("did you mean {}?", nearest));
+  }
+  const species_rules::RuleFor& known = *lookup.found;
+  const bool of_species = rule.taxon.find(' ') != std::string::npos;
+  const std::string& name = of_species ? known.accepted : known.rule_name;
+  const std::size_t blank = name.find(' ');
+  nlohmann::json given{{"value", value_of(rule.value)}, {"evidence", "grower"}};
+  if (given["value"].is_number()) {
+    // Asked for as it stands, so without doubt.
+    given["low"] = given["value"];
+    given["high"] = given["value"];
+  }
+  const nlohmann::json values{{rule.field, given}};
+  nlohmann::json genus{{"genus", name.substr(0, blank)}};
+  if (blank == std::string::npos) {
+    genus["rule"] = values;
+  } else {
+    genus["species"] = nlohmann::json::array(
+        {nlohmann::json{{"species", name.substr(blank + 1)}, {"rule", values}}});
+  }
+  const nlohmann::json file{
+      {"schema", 1}, {"family", known.family}, {"genera", nlohmann::json::array({genus})}};
+  return {"--rule", file.dump()};
+}
+
+void make(const OneRuleValue& rule, LoadedGarden& garden) {
+  const std::vector<species_rules::RuleText> files{file_with(rule, garden)};
+  species_rules::Overlaid over = species_rules::overlaid(garden.catalogue, files, std::nullopt);
+  if (!over.faults.empty()) {
+    const Problem& fault = over.faults.front();
+    refuse(fmt::format("--rule {}.{}={}", rule.taxon, rule.field, rule.value),
+           fault.found,
+           fault.expected,
+           fault.remedy);
+  }
+  garden.catalogue = std::move(over.catalogue);
+}
+
+void make(const OtherPlace& other, LoadedGarden& garden) {
+  const LoadedGarden& place = *other.place;
+  garden.garden.latitude = place.garden.latitude;
+  garden.garden.longitude = place.garden.longitude;
+  garden.garden.elevation_m = place.garden.elevation_m;
+  garden.garden.time_zone = place.garden.time_zone;
+  garden.garden.readings = place.garden.readings;
+  garden.garden.monthly_normals = place.garden.monthly_normals;
+  garden.station = place.station;
+  garden.forecast = place.forecast;
+  garden.station_elevation_m = place.station_elevation_m;
+  garden.findings = place.findings;
+  garden.suspicions = place.suspicions;
+  garden.files = place.files;
+  garden.bench_loggers.clear();
+  garden.logger_doubts.clear();
 }
 
 } // namespace

@@ -22,6 +22,7 @@ namespace nightsow::planner {
 /// Ten lines at most.
 [[nodiscard]] std::string today_text(const TodayAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string whatif_text(const WhatIfAnswer& answer, const TextStyle& style);
+[[nodiscard]] std::string sweep_text(const SweepAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string climate_text(const ClimateAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string backtest_text(const BacktestAnswer& answer, const TextStyle& style);
 /// The address alone may be wider: it is there to be copied.

@@ -7,6 +7,25 @@ namespace nightsow::planner {
 
 namespace {
 
+Json recent_json(const RecentNights& recent) {
+  Json json;
+  json["from"] = recent.night_c.empty() ? Json{} : json_date(recent.from);
+  json["night_c"] = Json::array();
+  for (const auto& night_c : recent.night_c) {
+    json["night_c"].push_back(json_number(night_c));
+  }
+  return json;
+}
+
+Json forecast_json(const std::optional<ForecastNights>& forecast) {
+  if (!forecast) {
+    return Json{};
+  }
+  return {{"nights", forecast->nights},
+          {"cool", forecast->cool},
+          {"hottest_day_c", json_number(forecast->hottest_day_c)}};
+}
+
 Json genus_json(const GenusNights& line) {
   Json json;
   json["genus"] = line.genus;
@@ -22,6 +41,9 @@ Json genus_json(const GenusNights& line) {
   json["stirs"] = json_spread(line.stirs);
   json["holds"] = json_spread(line.holds);
   json["relapse"] = json_number(line.relapse);
+  json["relapse_after_today"] = json_number(line.relapse_after_today);
+  json["forecast"] = forecast_json(line.forecast);
+  json["recent"] = recent_json(line.recent);
   json["reasons"] = json_reasons(line.reasons);
   return json;
 }

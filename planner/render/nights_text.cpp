@@ -1,3 +1,4 @@
+#include "climate/base/celsius.hpp"
 #include "planner/render/answer_text.hpp"
 #include "planner/render/dates.hpp"
 #include "planner/render/figure_text.hpp"
@@ -7,6 +8,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
 #include <string_view>
 
 namespace nightsow::planner {
@@ -44,15 +47,83 @@ std::string stirs_text(const GenusNights& line, Date today) {
   return text;
 }
 
+constexpr std::string_view bars_explained = "\n  Bars: ▁ at or under the limit, higher is warmer "
+                                            "(█ over 8 K above it), a gap is missing.\n";
+
+// A cool night is the lowest bar; the others stand so many kelvin above the limit, at most.
+std::string_view bar_of(double over_k) {
+  struct Bar {
+    double most_k;
+    std::string_view bar;
+  };
+
+  constexpr std::array<Bar, 6> bars{
+      {{1.0, "▂"}, {2.0, "▃"}, {3.0, "▄"}, {4.0, "▅"}, {6.0, "▆"}, {8.0, "▇"}}};
+  for (const Bar& bar : bars) {
+    if (over_k <= bar.most_k) {
+      return bar.bar;
+    }
+  }
+  return "█";
+}
+
+std::string bars_line(const GenusNights& line) {
+  const auto& nights = line.recent.night_c;
+  if (std::none_of(
+          nights.begin(), nights.end(), [](const auto& night_c) { return night_c.has_value(); })) {
+    return {};
+  }
+  std::string bars;
+  for (const auto& night_c : line.recent.night_c) {
+    bars += !night_c                              ? " "
+            : at_or_under(*night_c, line.limit_c) ? "▁"
+                                                  : bar_of(*night_c - line.limit_c);
+  }
+  return fmt::format("{}last {} nights: [{}]\n", under_row, line.recent.night_c.size(), bars);
+}
+
+std::string forecast_line(const GenusNights& line, const TextStyle& style) {
+  if (!line.forecast) {
+    return {};
+  }
+  std::string text = fmt::format("{} of {} at or under {}",
+                                 line.forecast->cool,
+                                 counted_text(line.forecast->nights, "night"),
+                                 temperature_text(line.limit_c, style));
+  if (line.forecast->hottest_day_c) {
+    text += ", hottest day " + temperature_text(*line.forecast->hottest_day_c, style);
+  }
+  return paragraph(std::string{under_row} + "forecast: ", text);
+}
+
+std::string relapse_line(const GenusNights& line) {
+  if (!line.relapse_after_today || !line.binds) {
+    return {};
+  }
+  return paragraph(std::string{under_row} + "watered today: ",
+                   fmt::format("a warm week within four weeks in {} of the possible seasons",
+                               share_text(*line.relapse_after_today)));
+}
+
+std::string counted_nights_text(const GenusNights& line) {
+  const auto& nights = line.recent.night_c;
+  const auto there = [](const std::optional<double>& night_c) { return night_c.has_value(); };
+  if (nights.size() >= 14 && std::none_of(nights.end() - 14, nights.end(), there)) {
+    return "no readings";
+  }
+  return fmt::format("{} of {}, {} of 14", line.counted, line.of, line.counted_of_14);
+}
+
 TableRow genus_row(const GenusNights& line, Date today, const TextStyle& style) {
   TableRow row;
   row.cells = {line.genus,
                line.bench,
                limit_text(line.limit_c, line.day_limit_c, style),
-               fmt::format("{} of {}, {} of 14", line.counted, line.of, line.counted_of_14),
+               counted_nights_text(line),
                open_words(line.open),
                line.binds ? spread_text(line.holds, today) : "nights do not decide here"};
-  row.below = because_lines(line.reasons, style);
+  row.below = bars_line(line) + forecast_line(line, style) + relapse_line(line) +
+              because_lines(line.reasons, style);
   if (line.binds && style.why) {
     row.below += paragraph(std::string{under_row} + "first cool week, ", stirs_text(line, today));
   }
@@ -143,6 +214,7 @@ std::string nights_text(const NightsAnswer& answer, const TextStyle& style) {
   text += '\n' + heading_text("Are nights cool enough yet?", style);
   text +=
       rows.empty() ? "  Nothing here waits for cool nights.\n" : table_text(columns, rows, style);
+  text += rows.empty() ? "" : std::string(bars_explained);
   return text + without_gate_text(answer.without_gate);
 }
 

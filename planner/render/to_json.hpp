@@ -21,6 +21,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string to_json(const PastNightsAnswer& answer);
 [[nodiscard]] std::string to_json(const TodayAnswer& answer);
 [[nodiscard]] std::string to_json(const WhatIfAnswer& answer);
+[[nodiscard]] std::string to_json(const SweepAnswer& answer);
 [[nodiscard]] std::string to_json(const ClimateAnswer& answer);
 [[nodiscard]] std::string to_json(const BacktestAnswer& answer);
 [[nodiscard]] std::string to_json(const FetchAnswer& answer);

@@ -1,5 +1,6 @@
 #include "planner/answers/whatif.hpp"
 
+#include "climate/base/problem.hpp"
 #include "planner/render/to_json.hpp"
 #include "tests/support/find_in_answer.hpp"
 #include "tests/support/invented_garden.hpp"
@@ -7,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <cstdlib>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -102,6 +104,77 @@ TEST_P(WhatIfOnBothHalves, HoldsEveryPacketOfThePlan) {
 TEST_P(WhatIfOnBothHalves, IsTheSameForTheSameCall) {
   const LoadedGarden here = garden(60);
   EXPECT_EQ(to_json(warmer(here, 1.0)), to_json(warmer(here, 1.0)));
+}
+
+TEST_P(WhatIfOnBothHalves, AHigherLimitOfARuleBringsFirstWaterForward) {
+  const LoadedGarden here = garden(60);
+  const WhatIfAnswer answer =
+      whatif(here, {.changes = {OneRuleValue{"Bulbine", "night_limit_c", "13"}}, .plan = {}});
+  // A kelvin of the limit is worth what a kelvin of the nights is.
+  EXPECT_NEAR(*support::line_of(answer.lines, "Bulbine annua").moved_days, -12, 6);
+  EXPECT_EQ(support::line_of(answer.lines, "Conophytum bilobum").moved_days, 0);
+  EXPECT_EQ(answer.changes.front().what, "Bulbine.night_limit_c=13");
+}
+
+TEST_P(WhatIfOnBothHalves, ARuleValueIsCheckedAsAnOverrideIs) {
+  const LoadedGarden here = garden(60);
+  for (const OneRuleValue& wrong : {OneRuleValue{"Bulbine", "night_limit_c", "99"},
+                                    OneRuleValue{"Bulbine", "night_limit", "12"},
+                                    OneRuleValue{"Bulbine", "start", "12"},
+                                    OneRuleValue{"Bulbina", "night_limit_c", "12"}}) {
+    EXPECT_THROW(static_cast<void>(apply(wrong, here)), UsageError) << wrong.field;
+  }
+}
+
+TEST_P(WhatIfOnBothHalves, ABenchMustBeOneOfTheGardens) {
+  EXPECT_THROW(static_cast<void>(apply(OnBench{"nowhere"}, garden(60))), UsageError);
+}
+
+TEST_P(WhatIfOnBothHalves, TheSamePlaceIsNoChange) {
+  const LoadedGarden here = garden(60);
+  const auto place = std::make_shared<const LoadedGarden>(here);
+  const WhatIfAnswer answer = whatif(here, {.changes = {OtherPlace{place}}, .plan = {}});
+  EXPECT_EQ(answer.totals.moved, 0);
+  EXPECT_EQ(answer.totals.change_side, 0);
+  EXPECT_EQ(answer.totals.plants_before, answer.totals.plants_after);
+}
+
+TEST_P(WhatIfOnBothHalves, AWarmerPlaceIsAsWarmerNights) {
+  const LoadedGarden here = garden(60);
+  const auto place = std::make_shared<const LoadedGarden>(apply(Warmer{CelsiusDelta{1.0}}, here));
+  const WhatIfAnswer there = whatif(here, {.changes = {OtherPlace{place}}, .plan = {}});
+  const WhatIfAnswer warm = warmer(here, 1.0);
+  for (const WhatIfLine& line : warm.lines) {
+    EXPECT_EQ(support::line_of(there.lines, line.taxon).moved_days, line.moved_days) << line.taxon;
+  }
+}
+
+TEST_P(WhatIfOnBothHalves, OtherPacketsStandBesideThoseInHand) {
+  const LoadedGarden here = garden(60);
+  std::vector<Packet> some{here.packets.front()};
+  some.front().id = "another";
+  const WhatIfAnswer answer = whatif(here, {.changes = {OtherPackets{"file", some}}, .plan = {}});
+  EXPECT_EQ(answer.lines.size(), here.packets.size() + 1);
+  for (const WhatIfLine& line : answer.lines) {
+    EXPECT_EQ(line.before.list.empty(), line.packet == "another");
+    EXPECT_EQ(line.after.list.empty(), line.packet != "another");
+  }
+}
+
+TEST_P(WhatIfOnBothHalves, ASweepIsOneWhatIfForEachValue) {
+  const LoadedGarden here = garden(60);
+  const std::vector<double> by_k{-1.0, 0.0, 1.0};
+  const SweepAnswer sweep = whatif_sweep(here, {}, by_k);
+  ASSERT_EQ(sweep.rows.size(), by_k.size());
+  for (std::size_t i = 0; i < by_k.size(); ++i) {
+    const WhatIfAnswer one = warmer(here, by_k[i]);
+    for (const SweepLine& line : sweep.rows[i].lines) {
+      const WhatIfSide& after = support::line_of(one.lines, line.taxon).after;
+      EXPECT_EQ(line.side.expected.p50, after.expected.p50) << line.taxon << by_k[i];
+      EXPECT_EQ(line.side.plants, after.plants) << line.taxon << by_k[i];
+    }
+    EXPECT_EQ(sweep.rows[i].plants, one.totals.plants_after);
+  }
 }
 
 INSTANTIATE_TEST_SUITE_P(SouthAndNorth,

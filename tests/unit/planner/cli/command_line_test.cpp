@@ -188,15 +188,27 @@ TEST(CommandLine, CommandsAndOptionsOfLaterVersionsAreUnknown) {
                            "plan --page f",
                            "plan --labels f",
                            "plan --calendar f",
-                           "plan --sheet f",
-                           "whatif --place",
-                           "whatif --bench b",
-                           "whatif --rule a.b=1",
-                           "whatif --sweep warmer=1..2",
-
-                           "whatif --packets f"}) {
+                           "plan --sheet f"}) {
     EXPECT_NE(refusal(line), "") << line;
   }
+}
+
+TEST(CommandLine, ASweepHoldsBothItsEnds) {
+  EXPECT_EQ(command<WhatIfCommand>("whatif --sweep warmer=-2..1").sweep_k,
+            (std::vector<double>{-2.0, -1.0, 0.0, 1.0}));
+  EXPECT_EQ(command<WhatIfCommand>("whatif --sweep warmer=0..0.3:0.1").sweep_k,
+            (std::vector<double>{0.0, 0.1, 0.2, 0.3}));
+}
+
+TEST(CommandLine, ChangesOfOneWhatIfStandTogether) {
+  const auto command_typed =
+      command<WhatIfCommand>("whatif --place there --rule Bulbine.night_limit_c=11 --bench b");
+  EXPECT_EQ(command_typed.place, "there");
+  ASSERT_EQ(command_typed.request.changes.size(), 2U);
+  const auto rule = std::get<OneRuleValue>(command_typed.request.changes[0]);
+  EXPECT_EQ(rule.taxon, "Bulbine");
+  EXPECT_EQ(rule.field, "night_limit_c");
+  EXPECT_EQ(rule.value, "11");
 }
 
 TEST(CommandLine, HelpAndVersionNeedNothingElse) {

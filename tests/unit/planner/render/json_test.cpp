@@ -137,6 +137,9 @@ TEST(NightsJson, AGenusIsToldInFull) {
                                       "stirs",
                                       "holds",
                                       "relapse",
+                                      "relapse_after_today",
+                                      "forecast",
+                                      "recent",
                                       "reasons"}));
   EXPECT_EQ(genus["open"], "no");
 }
@@ -154,7 +157,7 @@ TEST(PastNightsJson, AWordThatNeverCameIsNull) {
 
 TEST(WhatIfJson, BothSidesAreTold) {
   const Json json = Json::parse(to_json(small_whatif()));
-  EXPECT_EQ(json["changes"].dump(), R"([{"change":"warmer","kelvin":2}])");
+  EXPECT_EQ(json["changes"].dump(), R"([{"change":"warmer","kelvin":2,"what":null}])");
   EXPECT_EQ(json["sowings"][0]["moved_days"], 12);
   EXPECT_EQ(json["sowings"][0]["before"]["plants"], 12.4);
   EXPECT_EQ(json["sowings"][0]["plants_change"], -3.1);

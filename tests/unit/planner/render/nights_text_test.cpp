@@ -41,6 +41,26 @@ TEST(NightsText, WhereNightsDoNotDecideNoDateIsShown) {
   EXPECT_FALSE(holds(text, "12 Apr"));
 }
 
+TEST(NightsText, RecentNightsStandAgainstTheLimitAndAGapIsMissing) {
+  NightsAnswer nights = small_nights();
+  nights.genera.at(0).recent = {day("2026-02-17"), {13.0, std::nullopt, 13.1, 21.5}};
+  EXPECT_TRUE(holds(nights_text(nights, {}), "last 4 nights: [▁ ▂█]"));
+}
+
+TEST(NightsText, WithoutReadingsNothingIsCounted) {
+  NightsAnswer nights = small_nights();
+  nights.genera.at(0).recent = {day("2026-01-22"), std::vector<std::optional<double>>(30)};
+  const std::string text = nights_text(nights, {});
+  EXPECT_TRUE(holds(text, "no readings"));
+  EXPECT_FALSE(holds(text, "of 14"));
+}
+
+TEST(NightsText, TheForecastIsTold) {
+  NightsAnswer nights = small_nights();
+  nights.genera.at(0).forecast = ForecastNights{10, 3, 27.4};
+  EXPECT_TRUE(holds(nights_text(nights, {}), "forecast: 3 of 10 nights at or under 13 °C"));
+}
+
 TEST(NightsText, GeneraThatDoNotWaitAreNamed) {
   EXPECT_TRUE(holds(nights_text(small_nights(), {}), "Do not wait for cool nights: Stapelia\n"));
 }
