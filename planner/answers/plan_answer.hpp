@@ -93,7 +93,7 @@ struct Sowing {
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
   std::optional<int> keep_back; ///< of an irreplaceable packet: seeds to keep for another season
   How how;
-  std::optional<Wish> wish;    ///< empty: no number of plants is wanted, or nothing is expected
+  std::optional<Wish> wish; ///< empty: no number of plants is wanted, or nothing is expected
   WorkFacts work;
   std::vector<Reason> reasons; ///< the first of them is the `because` of the line
   std::vector<Reason> risks;

@@ -29,7 +29,7 @@ struct TypedWords {
   bool why = false;
   bool work = false;
   MaybeText calendar;
-  MaybeText csv;
+  MaybeText csv; // of whatif, too
   MaybeText sheet;
   MaybeText labels;
   // nights
@@ -46,7 +46,6 @@ struct TypedWords {
   std::vector<std::string> rules;
   MaybeText place; // and `latitude`, `longitude`, `elevation`
   MaybeText sweep;
-  MaybeText csv;
   // climate
   bool all = false;
   // fetch; its place is start's

@@ -168,7 +168,7 @@ TEST(GardenFile, UnknownKeysAreRefusedInEveryObject) {
   const std::vector<std::pair<std::string, std::string>> cases{
       {R"("benches": [{"name": "b", "nigth_offset_c": 1}])", "did you mean \"night_offset_c\"?"},
       {R"("mats": [{"rise_c": 1, "wats": 1}])", "did you mean \"watts\"?"},
-      {R"("mix": {"mineral": 0.5}, "away": [])", "correct it"},
+      {R"("mix": {"mineral_shar": 0.5}, "away": [])", "did you mean \"mineral_share\"?"},
       {R"("away": [{"from": "2026-01-01", "too": "2026-01-02"}])", "did you mean \"to\"?"},
       {R"("monthly_normals": {"nigth_c": []})", "did you mean \"night_c\"?"},
   };

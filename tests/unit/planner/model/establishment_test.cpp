@@ -226,7 +226,8 @@ TEST(SeedSeason, OnTheDayOfFirstWaterNothingHasCome) {
 }
 
 TEST(ExpectedPlantsOfAPacket, EachCaseSaysWhereItsSeedsAreToday) {
-  const std::vector<SeedCourse> courses{even_course()};
+  const SeedCourse course = even_course();
+  const std::vector<const SeedCourse*> courses{&course};
   SeedParameters slow = plain_seed();
   slow.thermal_time_c_d = 1000.0;
   const std::vector<SeedParameters> seeds{plain_seed(), slow};

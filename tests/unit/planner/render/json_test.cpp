@@ -38,7 +38,9 @@ TEST(PlanJson, NamesStandInTheOrderOfTheInterface) {
                                       "not_now",
                                       "lots",
                                       "tasks",
+                                      "free_days",
                                       "shopping",
+                                      "amounts",
                                       "warnings"}));
 }
 

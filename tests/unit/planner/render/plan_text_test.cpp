@@ -20,13 +20,13 @@ First of all
   Full past seasons in the readings: only 4, so dates are rough.
 
 Now: sow, and give first water
-  Packet  Taxon                   Seeds  First water (8 in 10)  Latest
+  Packet  Taxon                   Seeds  First water (8 in 10)  Best until
   S01     Boophone haemanthoides   some  21 Feb                 no date
       if it waits: about 9 in 10 of its living seed dies within a year
       because: Fleshy seed cannot wait: sow it at once, as cool as can be but free of frost.
 
 Waiting for cool nights
-  Packet  Taxon          Seeds  Cool nights so far  First water (8 in 10)                     Latest
+  Packet  Taxon          Seeds  Cool nights so far  First water (8 in 10)                     Best until
   S09     Bulbine annua     40  13 °C: 3 of 10      12 Apr (1-26 Apr), not at all in 1 of 10  20 Jul
                                                     years
       because: Waits for cool nights on the cold frame: 3 of the last 14 at or under 13 °C, 10 are
@@ -35,7 +35,7 @@ Waiting for cool nights
               first rest (likely 5 to 19)
 
 In the hot season
-  Packet  Taxon                   Seeds  First water (8 in 10)  Latest
+  Packet  Taxon                   Seeds  First water (8 in 10)  Best until
   S20     Pachypodium namaquanum      8  from 3 Nov             10 Jan 2027
       because: It wants heat: first water in the hot season, from 3 Nov 2026 to 10 Jan 2027 here;
                later leaves too little time to grow.
@@ -52,10 +52,10 @@ Cautions
   and plants need before they are collected, bought, sent or carried across a border. Packets: S20.
   Heat mats are mains electricity near water: use a residual-current device, keep plugs and
   thermostat dry, put the probe into a pot, and follow your local rules. Packets: S20.
-  Dry mineral mixes give off dust that harms the lungs: wear a mask, and wet the mix before you stir
-  it.
+  Dry mineral mixes give off dust that harms the lungs: wet the mix before you stir it, wear a mask,
+  and follow the supplier's sheet and your local rules.
 
-All reasons, risks and how to sow: --why
+All reasons, risks and how to sow: --why; trays and the season's work: --work
 )");
 }
 
