@@ -26,6 +26,8 @@ constexpr double season_mostly_left = 0.8;
 // Of what unripe seed would have given: a pot that rests dry still holds most of it for another
 // season (common practice, no source).
 constexpr double carried_share = 0.8;
+// Of seed with less of it ripe hardly anything comes: it is better kept dry.
+constexpr double worth_sowing_unripe = 0.25;
 // Of irreplaceable seed that keeps: the share to sow at once (common practice, no source).
 constexpr double sown_of_irreplaceable = 0.6;
 constexpr double keeps_years = 2.0;
@@ -177,12 +179,13 @@ void weigh_next_season(const Here& here,
   if (!timing.missed && now >= season_mostly_left * std::max(ever, if_ripe)) {
     return;
   }
-  const double with_carried = now + carried_share * std::max(0.0, if_ripe - now);
+  const bool unripe = now < worth_sowing_unripe * if_ripe;
+  const double with_carried = unripe ? now : now + carried_share * std::max(0.0, if_ripe - now);
   const NextSeason next = next_season(here.input, seasons, season);
   decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
   const bool passed = window && window->to < here.input.garden.today;
   if (next.share * worth_waiting_a_year > with_carried &&
-      much_better(next.share, now, here.seeds)) {
+      (unripe || much_better(next.share, now, here.seeds))) {
     if (passed) {
       timing.missed = window_passed(window->to);
     } else if (!timing.missed) {

@@ -107,7 +107,7 @@ std::string part_text(const PlanAnswer& answer,
     columns.push_back({"Cool nights so far", Align::left, true});
   }
   columns.push_back({"First water (8 in 10)", Align::left, true});
-  columns.push_back({"Best until"});
+  columns.push_back({"Best by"});
   return '\n' + heading_text(heading.text, style) + table_text(columns, rows, style);
 }
 

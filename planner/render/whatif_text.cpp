@@ -219,7 +219,7 @@ std::string sweep_of_packet(const SweepAnswer& answer, std::size_t packet, const
   const SweepLine& line = answer.rows.front().lines[packet];
   const std::vector<Column> columns{{"Nights and days", Align::right},
                                     {std::string(first_water_heading), Align::left, true},
-                                    {"Best until"},
+                                    {"Best by"},
                                     {"Plants", Align::right}};
   return '\n' + heading_text(line.packet + "  " + line.taxon, style) +
          table_text(columns, rows, style);

@@ -20,22 +20,22 @@ First of all
   Full past seasons in the readings: only 4, so dates are rough.
 
 Now: sow, and give first water
-  Packet  Taxon                   Seeds  First water (8 in 10)  Best until
+  Packet  Taxon                   Seeds  First water (8 in 10)  Best by
   S01     Boophone haemanthoides   some  21 Feb                 no date
       if it waits: about 9 in 10 of its living seed dies within a year
       because: Fleshy seed cannot wait: sow it at once, as cool as can be but free of frost.
 
 Waiting for cool nights
-  Packet  Taxon          Seeds  Cool nights so far  First water (8 in 10)                     Best until
-  S09     Bulbine annua     40  13 °C: 3 of 10      12 Apr (1-26 Apr), not at all in 1 of 10  20 Jul
-                                                    years
+  Packet  Taxon          Seeds  Cool nights so far  First water (8 in 10)                    Best by
+  S09     Bulbine annua     40  13 °C: 3 of 10      12 Apr (1-26 Apr), not at all in 1 of    20 Jul
+                                                    10 years
       because: Waits for cool nights on the cold frame: 3 of the last 14 at or under 13 °C, 10 are
                needed.
       expect: about 17 seedlings (likely 9 to 25), the first near 3 May; about 12 alive after the
               first rest (likely 5 to 19)
 
 In the hot season
-  Packet  Taxon                   Seeds  First water (8 in 10)  Best until
+  Packet  Taxon                   Seeds  First water (8 in 10)  Best by
   S20     Pachypodium namaquanum      8  from 3 Nov             10 Jan 2027
       because: It wants heat: first water in the hot season, from 3 Nov 2026 to 10 Jan 2027 here;
                later leaves too little time to grow.
