@@ -93,8 +93,8 @@ struct Here {
   }
 };
 
-// What the packet gives next season, kept the best way; its nights are taken to allow water from
-// the start of the limb (hot starters: of the planning year) on.
+// What the packet gives next season, kept the best way; its nights are taken to allow water when
+// this season's do, else from the start of the limb (hot starters: of the planning year) on.
 struct NextSeason {
   Date best{};
   double share = 0.0;
@@ -102,12 +102,15 @@ struct NextSeason {
 
 NextSeason next_season(const LineInput& input,
                        BenchSeasons& seasons,
-                       const climate::Season& season) {
+                       const climate::Season& season,
+                       std::optional<Date> nights_hold) {
   const climate::Phases& phases = *seasons.station().turning.phases;
   const climate::Season next = season_after(phases, season, input.garden.today);
   const bool hot = start_of(input.rule.rule) == Start::hot;
   Prospects prospects{input, seasons, {input.bench, next, hot, uses_mat(input.rule.rule)}};
-  const Date from = hot ? next.planning_begins : next.limb_begins;
+  const Date begins = hot ? next.planning_begins : next.limb_begins;
+  const Date from =
+      nights_hold ? std::max(begins, *nights_hold + (next.hottest - season.hottest)) : begins;
   const std::vector<KeptWay> ways = kept_ways(input, prospects, from);
   const KeptWay& way = best_way(ways, input.packet.seeds.middle());
   NextSeason result;
@@ -176,16 +179,18 @@ void weigh_next_season(const Here& here,
   const double if_ripe = window ? here.prospects.plants_share_if_ripe(
                                       std::max(window->best, here.allowed), here.best().keeping)
                                 : 0.0;
-  if (!timing.missed && now >= season_mostly_left * std::max(ever, if_ripe)) {
+  // Where nothing is to be expected at all, the nights have the last word.
+  if (!window || (!timing.missed && now >= season_mostly_left * std::max(ever, if_ripe))) {
     return;
   }
   const bool unripe = now < worth_sowing_unripe * if_ripe;
   const double with_carried = unripe ? now : now + carried_share * std::max(0.0, if_ripe - now);
-  const NextSeason next = next_season(here.input, seasons, season);
+  const bool binds = timing.gate && timing.gate->binds;
+  const NextSeason next = next_season(
+      here.input, seasons, season, binds ? timing.gate->holds.p50 : std::optional<Date>{});
   decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
-  const bool passed = window && window->to < here.input.garden.today;
-  if (next.share * worth_waiting_a_year > with_carried &&
-      (unripe || much_better(next.share, now, here.seeds))) {
+  const bool passed = window->to < here.input.garden.today;
+  if (next.share * worth_waiting_a_year > with_carried) {
     if (passed) {
       timing.missed = window_passed(window->to);
     } else if (!timing.missed) {

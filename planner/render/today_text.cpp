@@ -49,7 +49,7 @@ std::string alarm_text(const WeatherAlarm& alarm, Date today, const TextStyle& s
                      alarm.forecast ? "is forecast for" : "was read on",
                      day_text(alarm.on, today),
                      frost ? "Clear nights freeze pots: cover, do not water."
-                           : "Shade pots, air bags; no first water for cool starters.");
+                           : "Shade, air bags; no first water for cool kinds.");
 }
 
 std::string today_text(const TodayAnswer& answer, const TextStyle& style) {
