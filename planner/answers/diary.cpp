@@ -63,6 +63,7 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
     entry.tasks.push_back(task);
   }
   std::vector<DiaryEntry> diary;
+  diary.reserve(entries.size());
   for (auto& [key, entry] : entries) {
     diary.push_back(std::move(entry));
   }

@@ -162,6 +162,7 @@ void lay_on_free_days(const LoadedGarden& garden, PlanAnswer& answer) {
   const Date today = answer.today;
   std::vector<Line> lines = lines_of(answer);
   std::vector<SowingToLay> sowings;
+  sowings.reserve(lines.size());
   for (const Line& line : lines) {
     sowings.push_back(sowing_to_lay(garden.garden, line, today));
   }

@@ -28,7 +28,9 @@ struct TrayKind {
   bool bag = false;
   bool mat = false;
 
-  auto operator<=>(const TrayKind&) const = default;
+  bool operator<(const TrayKind& other) const {
+    return std::tie(cover, bag, mat) < std::tie(other.cover, other.bag, other.mat);
+  }
 };
 
 using Members = std::vector<const Sowing*>;

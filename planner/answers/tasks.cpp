@@ -96,7 +96,8 @@ private:
     tasks_.push_back(std::move(task));
   }
 
-  template <class Concerns> std::vector<std::string> packets_where(Concerns concerns) const {
+  template <class Concerns>
+  [[nodiscard]] std::vector<std::string> packets_where(Concerns concerns) const {
     std::vector<std::string> packets;
     for (const Sowing* sowing : members_) {
       if (concerns(*sowing)) {
@@ -106,12 +107,12 @@ private:
     return packets;
   }
 
-  std::vector<std::string> everything() const {
+  [[nodiscard]] std::vector<std::string> everything() const {
     return packets_where([](const Sowing&) { return true; });
   }
 
   // The values that there are, in rising order.
-  template <class Value, class Of> std::vector<Value> sorted(Of of) const {
+  template <class Value, class Of> [[nodiscard]] std::vector<Value> sorted(Of of) const {
     std::vector<Value> values;
     for (const Sowing* sowing : members_) {
       if (const std::optional<Value> value = of(*sowing)) {
@@ -122,7 +123,7 @@ private:
     return values;
   }
 
-  std::vector<TreatedPackets> treated() const {
+  [[nodiscard]] std::vector<TreatedPackets> treated() const {
     std::vector<TreatedPackets> all;
     for (const auto* treatment : {"leach", "scarify", "smoke"}) {
       std::vector<std::string> packets = packets_where([&](const Sowing& one) {
@@ -191,7 +192,7 @@ private:
     }
   }
 
-  std::vector<std::string> deferring() const {
+  [[nodiscard]] std::vector<std::string> deferring() const {
     return packets_where([](const Sowing& one) { return one.work.defers; });
   }
 
