@@ -5,6 +5,7 @@
 #include "planner/journal/entry_rows.hpp"
 #include "planner/journal/entry_words.hpp"
 #include "planner/journal/open_database.hpp"
+#include "planner/journal/schema.hpp"
 #include "planner/journal/sqlite_failure.hpp"
 
 #include <SQLiteCpp/Database.h>
@@ -16,12 +17,15 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <unordered_set>
 
 namespace nightsow::planner {
 
 namespace fs = std::filesystem;
 
 namespace {
+
+constexpr std::size_t page_bytes = 4096; // SQLite's own choice, which the journal leaves as it is
 
 constexpr auto kinds = std::to_array<EntryKind>({EntryKind::sowing,
                                                  EntryKind::count,
@@ -144,18 +148,79 @@ private:
   std::string name_;
 };
 
+bool can_be_opened(const std::string& name) {
+  try {
+    SQLite::Database journal(name, SQLite::OPEN_READWRITE);
+    return journal.execAndGet("PRAGMA application_id").getInt() == journal_application_id &&
+           journal.execAndGet("SELECT count(sql) FROM sqlite_master").getInt() > 0;
+  } catch (const SQLite::Exception&) {
+    return false;
+  }
+}
+
+// The pages of the journal that hold the root of a table or an index.
+std::unordered_set<std::size_t> root_pages(const fs::path& file) {
+  SQLite::Database journal(file.string(), SQLite::OPEN_READONLY);
+  SQLite::Statement row(journal, "SELECT rootpage FROM sqlite_master WHERE rootpage > 0");
+  std::unordered_set<std::size_t> pages;
+  while (row.executeStep()) {
+    pages.insert(static_cast<std::size_t>(row.getColumn(0).getInt64()));
+  }
+  return pages;
+}
+
+// Every new journal has its schema on the same pages, written before any entry: where the schema is
+// what is damaged, that of a new one tells where the entries lie.
+void mend_schema(const std::string& damaged, const fs::path& fresh) {
+  if (can_be_opened(damaged)) {
+    return;
+  }
+  SQLite::Database(fresh.string(), SQLite::OPEN_READWRITE)
+      .execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
+  const auto roots = root_pages(fresh);
+  const std::string whole = read_whole_file(fresh, "the command");
+  std::string content = read_whole_file(damaged, "the command");
+  content.resize(std::max(content.size(), whole.size()) / page_bytes * page_bytes);
+  for (std::size_t page = 1; page <= whole.size() / page_bytes; ++page) {
+    if (roots.count(page) == 0) {
+      const std::size_t at = (page - 1) * page_bytes;
+      content.replace(at, page_bytes, whole, at, page_bytes);
+    }
+  }
+  // The size in pages, at byte 28, highest byte first.
+  const std::size_t pages = content.size() / page_bytes;
+  for (std::size_t i = 0; i < 4; ++i) {
+    content.at(28 + i) = static_cast<char>(pages >> (8U * (3U - i)) & 0xffU);
+  }
+  write_atomically(damaged, content);
+}
+
+[[noreturn]] void refuse_unreadable(const fs::path& damaged, const std::string& found) {
+  throw InputError({Severity::error,
+                    damaged.string(),
+                    0,
+                    0,
+                    fmt::format("nothing can be read of this journal: {}", found),
+                    "",
+                    "bring back your last copy"});
+}
+
 } // namespace
 
 Salvaged salvage(const fs::path& damaged, const fs::path& into) {
   refuse_taken(into);
   const Copied copied(damaged, into);
   Salvaged result;
-  std::unique_ptr<SQLite::Database> from;
-  telling_failures(damaged, [&] {
-    from = std::make_unique<SQLite::Database>(copied.name(), SQLite::OPEN_READWRITE);
-    from->execAndGet("SELECT count(*) FROM sqlite_master");
+  telling_failures(into, [&] {
+    const auto whole = open_for_writing(into);
+    mend_schema(copied.name(), into);
+    try {
+      SQLite::Database from(copied.name(), SQLite::OPEN_READWRITE);
+      result = copy(from, *whole);
+    } catch (const SQLite::Exception& error) {
+      refuse_unreadable(damaged, error.what());
+    }
   });
-  telling_failures(into, [&] { result = copy(*from, *open_for_writing(into)); });
   return result;
 }
 
