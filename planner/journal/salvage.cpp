@@ -170,10 +170,11 @@ std::unordered_set<std::size_t> root_pages(const fs::path& file) {
 }
 
 // Every new journal has its schema on the same pages, written before any entry: where the schema is
-// what is damaged, that of a new one tells where the entries lie.
-void mend_schema(const std::string& damaged, const fs::path& fresh) {
+// what is damaged, that of a new one tells where the entries
+// lie. Gives whether it was.
+bool mend_schema(const std::string& damaged, const fs::path& fresh) {
   if (can_be_opened(damaged)) {
-    return;
+    return false;
   }
   SQLite::Database(fresh.string(), SQLite::OPEN_READWRITE)
       .execAndGet("PRAGMA wal_checkpoint(TRUNCATE)");
@@ -193,14 +194,15 @@ void mend_schema(const std::string& damaged, const fs::path& fresh) {
     content.at(28 + i) = static_cast<char>(pages >> (8U * (3U - i)) & 0xffU);
   }
   write_atomically(damaged, content);
+  return true;
 }
 
-[[noreturn]] void refuse_unreadable(const fs::path& damaged, const std::string& found) {
+[[noreturn]] void refuse_unreadable(const fs::path& damaged) {
   throw InputError({Severity::error,
                     damaged.string(),
                     0,
                     0,
-                    fmt::format("nothing can be read of this journal: {}", found),
+                    "no entry can be read out of this file",
                     "",
                     "bring back your last copy"});
 }
@@ -211,16 +213,17 @@ Salvaged salvage(const fs::path& damaged, const fs::path& into) {
   refuse_taken(into);
   const Copied copied(damaged, into);
   Salvaged result;
+  bool mended = false;
   telling_failures(into, [&] {
     const auto whole = open_for_writing(into);
-    mend_schema(copied.name(), into);
-    try {
-      SQLite::Database from(copied.name(), SQLite::OPEN_READWRITE);
-      result = copy(from, *whole);
-    } catch (const SQLite::Exception& error) {
-      refuse_unreadable(damaged, error.what());
-    }
+    mended = mend_schema(copied.name(), into);
+    SQLite::Database from(copied.name(), SQLite::OPEN_READWRITE);
+    result = copy(from, *whole);
   });
+  if (mended && result.kept.empty()) {
+    fs::remove(into);
+    refuse_unreadable(damaged);
+  }
   return result;
 }
 

@@ -163,6 +163,14 @@ TEST_F(AFaultyJournal, IsSalvagedWholeWhenNothingIsWrong) {
   EXPECT_THROW(salvage(file(), saved), UsageError);
 }
 
+TEST_F(AFaultyJournal, ThatHoldsNothingReadableIsSaidToBeSo) {
+  write(std::string(10 * page_bytes, 'x'));
+  const fs::path saved = file().string() + ".saved";
+  EXPECT_EQ(refusal<InputError>([&] { salvage(file(), saved); }).found,
+            "no entry can be read out of this file");
+  EXPECT_EQ(files(), 1u);
+}
+
 TEST_F(AFaultyJournal, InAFolderThatIsNotThereOrTakesNoFilesIsAStorageError) {
   for (const fs::path& name : {file() / "journal.db", fs::path("/proc/journal.db")}) {
     const Problem problem = refusal<StorageError>([&] { const Journal journal(name); });
