@@ -75,8 +75,8 @@ void refuse_damaged(const std::filesystem::path& file, std::string_view found) {
                     0,
                     fmt::format("the journal is damaged: {}", found),
                     "a journal as nightsow writes it",
-                    "keep a copy of the file as it is; bring back your last copy, or salvage what "
-                    "can be read into a new journal"});
+                    "keep a copy of the file as it is; bring back your last copy, or copy what can "
+                    "be read: nightsow journal salvage FILE"});
 }
 
 void telling_failures(const std::filesystem::path& file, const std::function<void()>& work) {
