@@ -10,6 +10,7 @@
 #include "planner/answers/seed_outlook.hpp"
 #include "planner/answers/whatif.hpp"
 #include "planner/garden/new_garden.hpp"
+#include "planner/journal/quick_entry.hpp"
 
 #include <filesystem>
 #include <optional>
@@ -84,6 +85,24 @@ struct SeedOutlookCommand {
   SeedOutlookRequest request;
 };
 
+struct SowCommand {
+  QuickSowing typed;
+};
+
+struct CountCommand {
+  QuickCount typed;
+};
+
+struct JournalListCommand {};
+
+struct JournalUndoCommand {
+  EntryId entry = 0;
+};
+
+struct JournalSalvageCommand {
+  std::filesystem::path into; ///< a new file
+};
+
 struct StartCommand {
   std::filesystem::path folder;   ///< empty: the present folder
   std::filesystem::path readings; ///< the weather file, where it is now
@@ -108,6 +127,11 @@ using Command = std::variant<PlanCommand,
                              RulesExportCommand,
                              RulesGapsCommand,
                              SeedOutlookCommand,
+                             SowCommand,
+                             CountCommand,
+                             JournalListCommand,
+                             JournalUndoCommand,
+                             JournalSalvageCommand,
                              StartCommand,
                              ShowText>;
 
