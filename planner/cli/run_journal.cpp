@@ -32,20 +32,27 @@ Date today_in(const Garden& garden, const CommonOptions& common, const Surroundi
   return common.today ? *common.today : civil_date(around.now, garden.time_zone);
 }
 
-Outcome entered(EntryId id, const EntryValue& value, const CommonOptions& common) {
-  return {common.json ? entered_json(id, value) : entered_text(id, value), "", Ending::answered};
+Outcome entered(EntryId id,
+                const EntryValue& value,
+                const CommonOptions& common,
+                const RecordedSowing* sowing = nullptr) {
+  return {common.json ? entered_json(id, value) : entered_text(id, value, sowing),
+          "",
+          Ending::answered};
+}
+
+const RecordedSowing& sowing_numbered(EntryId id, const Records& records) {
+  return *std::find_if(records.sowings.begin(),
+                       records.sowings.end(),
+                       [&](const RecordedSowing& sown) { return sown.id == id; });
 }
 
 // A person who counts more than were sown mostly means another pot; it may also be true.
-std::string note_of_more(const SeedlingCount& count, const Records& records, bool quiet) {
-  const auto sowing =
-      std::find_if(records.sowings.begin(), records.sowings.end(), [&](const RecordedSowing& sown) {
-        return sown.id == count.sowing;
-      });
-  if (sowing == records.sowings.end() || count.seen <= sowing->seeds) {
-    return "";
-  }
-  return note_line(fmt::format("{} are more than the {} seeds sown", count.seen, sowing->seeds),
+std::string note_of_more(const SeedlingCount& count, const RecordedSowing& sowing, bool quiet) {
+  return count.seen <= sowing.seeds
+             ? ""
+             : note_line(
+                   fmt::format("{} are more than the {} seeds sown", count.seen, sowing.seeds),
                    quiet);
 }
 
@@ -71,8 +78,9 @@ Outcome run(const CountCommand& command, const CommonOptions& common, const Surr
   const GardenFolder folder = load_seed_and_records(common.garden);
   const Date today = today_in(folder.garden, common, around);
   const SeedlingCount count = count_meant(command.typed, folder.records, today);
-  Outcome outcome = entered(Journal(journal_of(common)).add_count(count), count, common);
-  outcome.notes = note_of_more(count, folder.records, common.quiet);
+  const RecordedSowing& sowing = sowing_numbered(count.sowing, folder.records);
+  Outcome outcome = entered(Journal(journal_of(common)).add_count(count), count, common, &sowing);
+  outcome.notes = note_of_more(count, sowing, common.quiet);
   return outcome;
 }
 

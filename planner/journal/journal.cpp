@@ -24,7 +24,7 @@ namespace {
                     0,
                     std::move(found),
                     std::move(expected),
-                    "see the numbers in the journal's list; nothing was written"});
+                    "`nightsow journal list` shows every entry; nothing was written"});
 }
 
 /// Ends the "together" of a journal whatever happens.

@@ -23,12 +23,19 @@ std::string journal_text(const std::vector<Entry>& entries, const TextStyle& sty
       {{"Entry", Align::right}, {"Day"}, {"Kind"}, {"What", Align::left, true}}, rows, style);
 }
 
-std::string entered_text(EntryId id, const EntryValue& value) {
-  return fmt::format("Entry {}, {}, {}: {}.\nNot so? nightsow journal undo {}\n",
+std::string entered_text(EntryId id, const EntryValue& value, const RecordedSowing* sowing) {
+  const std::string about = sowing == nullptr ? ""
+                                              : fmt::format("Sowing {} is {}, {} seeds sown {}.\n",
+                                                            sowing->id,
+                                                            sowing->taxon,
+                                                            sowing->seeds,
+                                                            format_iso_date(sowing->on));
+  return fmt::format("Entry {}, {}, {}: {}.\n{}Not so? nightsow journal undo {}\n",
                      id,
                      format_iso_date(day_of(value)),
                      spoken(journal_word(kind_of(value))),
                      entry_words(value),
+                     about,
                      id);
 }
 

@@ -14,13 +14,22 @@ std::string counted(int number, std::string_view what) {
   return fmt::format("{} {}{}", number, what, number == 1 ? "" : "s");
 }
 
+std::string water_words(const RecordedSowing& sowing) {
+  if (!sowing.first_water) {
+    return "dry";
+  }
+  return *sowing.first_water == sowing.on
+             ? "watered that day"
+             : fmt::format("watered {}", format_iso_date(*sowing.first_water));
+}
+
 std::string words(const RecordedSowing& sowing) {
   std::string text = fmt::format("{} of {}", counted(sowing.seeds, "seed"), sowing.taxon);
   const auto add = [&](std::string_view lead, const std::string& value) {
     text += value.empty() ? "" : fmt::format(", {}{}", lead, value);
   };
   add("packet ", sowing.packet_id);
-  add("", sowing.pots == 1 ? "" : counted(sowing.pots, "pot"));
+  add("in ", counted(sowing.pots, "pot"));
   add("on ", sowing.bench);
   add("mat ", sowing.mat);
   add("covered with ", sowing.cover);
@@ -28,7 +37,7 @@ std::string words(const RecordedSowing& sowing) {
   add("", sowing.treatment);
   add("trial ", sowing.trial);
   add("arm ", sowing.arm);
-  add("", sowing.first_water ? "" : "dry");
+  add("", water_words(sowing));
   return text;
 }
 

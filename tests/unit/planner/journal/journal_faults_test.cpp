@@ -127,7 +127,7 @@ TEST_F(AFaultyJournal, ThatIsDamagedIsRefusedWithTheWayOut) {
 }
 
 TEST_F(AFaultyJournal, WithAnyOnePageSpoiltIsRefusedAndSalvagedButForThatPage) {
-  constexpr int counts = 2000;
+  constexpr int counts = 600;
   fill(counts);
   const std::string whole = bytes();
   const std::size_t pages = whole.size() / page_bytes;
