@@ -30,13 +30,12 @@ std::string entered_text(EntryId id, const EntryValue& value, const RecordedSowi
                                                             sowing->taxon,
                                                             sowing->seeds,
                                                             format_iso_date(sowing->on));
-  return fmt::format("Entry {}, {}, {}: {}.\n{}Not so? nightsow journal undo {}\n",
-                     id,
-                     format_iso_date(day_of(value)),
-                     spoken(journal_word(kind_of(value))),
-                     entry_words(value),
-                     about,
-                     id);
+  const std::string entry = fmt::format("{}, {}: {}.",
+                                        format_iso_date(day_of(value)),
+                                        spoken(journal_word(kind_of(value))),
+                                        entry_words(value));
+  return paragraph(fmt::format("Entry {}, ", id), entry) + about +
+         fmt::format("Not so? nightsow journal undo {}\n", id);
 }
 
 } // namespace nightsow::planner
