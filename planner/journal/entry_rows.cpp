@@ -295,7 +295,7 @@ std::optional<Entry> select_entry(SQLite::Database& journal, EntryKind kind, Ent
 void mark_undone(std::vector<Entry>& entries) {
   std::unordered_set<EntryId> undone;
   std::for_each(entries.rbegin(), entries.rend(), [&](Entry& entry) {
-    entry.undone = undone.count(entry.id) > 0;
+    entry.undone = undone.contains(entry.id);
     const auto* undo = std::get_if<Undo>(&entry.value);
     if (undo != nullptr && !entry.undone) {
       undone.insert(undo->undone);

@@ -81,8 +81,9 @@ void check_whose(SQLite::Database& journal, const fs::path& file) {
   }
 }
 
-// The build of the file, not the rules of its columns: those were checked when it was written, words
-// and days are looked at when they are read, and a hundred thousand entries would take a second.
+// The build of the file, not the rules of its columns: those were checked when it was written,
+// words and days are looked at when they are read, and a hundred thousand entries would take a
+// second.
 void check_whole(SQLite::Database& journal, const fs::path& file) {
   journal.exec("PRAGMA ignore_check_constraints = ON");
   const std::string found = journal.execAndGet("PRAGMA integrity_check(1)").getString();

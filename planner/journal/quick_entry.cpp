@@ -72,6 +72,7 @@ RecordedSowing sowing_meant(const QuickSowing& typed,
   const std::vector<Packet> packets = packets_called(typed.what, in_hand);
   if (packets.size() > 1) {
     std::vector<std::string> names;
+    names.reserve(packets.size());
     for (const Packet& packet : packets) {
       names.push_back(fmt::format("{} ({})", packet.id, packet.taxon));
     }
@@ -113,6 +114,7 @@ SeedlingCount count_meant(const QuickCount& typed, const Records& records, Date 
   }
   if (sowings.size() > 1) {
     std::vector<std::string> names;
+    names.reserve(sowings.size());
     for (const RecordedSowing& sowing : sowings) {
       names.push_back(fmt::format("{} ({}, {} seeds, {})",
                                   sowing.id,

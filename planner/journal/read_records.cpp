@@ -92,7 +92,7 @@ Records records_of(const std::vector<Entry>& entries) {
     if (kind_of(entry.value) == EntryKind::sowing && !entry.undone) {
       sowings.insert(entry.id);
     }
-    if (!entry.undone && (!sowing || sowings.count(*sowing) > 0)) {
+    if (!entry.undone && (!sowing || sowings.contains(*sowing))) {
       std::visit([&](const auto& told) { put(records, told); }, entry.value);
     }
   }

@@ -183,7 +183,7 @@ bool mend_schema(const std::string& damaged, const fs::path& fresh) {
   std::string content = read_whole_file(damaged, "the command");
   content.resize(std::max(content.size(), whole.size()) / page_bytes * page_bytes);
   for (std::size_t page = 1; page <= whole.size() / page_bytes; ++page) {
-    if (roots.count(page) == 0) {
+    if (!roots.contains(page)) {
       const std::size_t at = (page - 1) * page_bytes;
       content.replace(at, page_bytes, whole, at, page_bytes);
     }

@@ -40,7 +40,7 @@ TEST(RecordsInGarden, AreKnownUpToTodayAndPacketsAreLessBySoMuch) {
   EXPECT_TRUE(before.records.sowings.empty());
   EXPECT_EQ(before.packets.at(0).seeds.low, 40);
   const LoadedGarden between = as_of(loaded, day("2026-01-10"));
-  EXPECT_EQ(between.records.sowings.size(), 1u);
+  EXPECT_EQ(between.records.sowings.size(), 1U);
   EXPECT_EQ(between.packets.at(0).seeds.low, 30);
   EXPECT_EQ(as_of(loaded, day("2026-02-20")).packets.at(0).seeds.low, 25);
 }
@@ -56,7 +56,7 @@ TEST(RecordsInGarden, NeedNoReadings) {
   const TemporaryFolder folder;
   support::write_garden(folder, support::smallest_garden, "no readings");
   sow(folder, "2026-01-10", 10);
-  EXPECT_EQ(load_seed_and_records(folder.path()).records.sowings.size(), 1u);
+  EXPECT_EQ(load_seed_and_records(folder.path()).records.sowings.size(), 1U);
 }
 
 } // namespace

@@ -12,6 +12,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
+#include <array>
 #include <csignal>
 #include <cstddef>
 #include <filesystem>
@@ -24,7 +26,6 @@ namespace {
 namespace fs = std::filesystem;
 using support::invented_count;
 using support::invented_sowing;
-using support::on;
 
 class AFaultyJournal : public testing::Test {
 protected:
@@ -80,7 +81,7 @@ TEST_F(AFaultyJournal, OfANewerVersionIsRefusedUntouched) {
   refuse([&] { static_cast<void>(read_records(file())); });
   refuse([&] { const Journal journal(file()); });
   EXPECT_EQ(bytes(), content);
-  EXPECT_EQ(files(), 1u);
+  EXPECT_EQ(files(), 1U);
 }
 
 TEST_F(AFaultyJournal, ThatIsNoJournalIsRefusedUntouched) {
@@ -90,7 +91,7 @@ TEST_F(AFaultyJournal, ThatIsNoJournalIsRefusedUntouched) {
     EXPECT_THROW(static_cast<void>(read_records(file())), InputError);
     EXPECT_THROW(const Journal journal(file()), InputError);
     EXPECT_EQ(bytes(), before);
-    EXPECT_EQ(files(), 1u);
+    EXPECT_EQ(files(), 1U);
   }
 }
 
@@ -110,7 +111,7 @@ TEST_F(AFaultyJournal, ThatIsEmptyIsTakenAsNew) {
   EXPECT_TRUE(read_records(file()).sowings.empty());
   EXPECT_EQ(bytes(), "");
   fill(1);
-  EXPECT_EQ(read_records(file()).counts.size(), 1u);
+  EXPECT_EQ(read_records(file()).counts.size(), 1U);
 }
 
 TEST_F(AFaultyJournal, ThatIsDamagedIsRefusedWithTheWayOut) {
@@ -141,7 +142,7 @@ TEST_F(AFaultyJournal, WithAnyOnePageSpoiltIsRefusedAndSalvagedButForThatPage) {
     fs::remove(saved);
     const Salvaged salvaged = salvage(file(), saved);
     EXPECT_EQ(bytes(), content);
-    EXPECT_EQ(salvaged.kept.size() + salvaged.lost.size(), counts + 1u) << page;
+    EXPECT_EQ(salvaged.kept.size() + salvaged.lost.size(), counts + 1U) << page;
     const Records records = read_records(saved);
     EXPECT_EQ(records.counts.size() + records.sowings.size(), salvaged.kept.size());
     for (const SeedlingCount& count : records.counts) {
@@ -149,15 +150,15 @@ TEST_F(AFaultyJournal, WithAnyOnePageSpoiltIsRefusedAndSalvagedButForThatPage) {
     }
     most_kept = std::max(most_kept, salvaged.kept.size());
   }
-  EXPECT_GT(most_kept, counts * 9u / 10u);
-  EXPECT_EQ(files(), 2u);
+  EXPECT_GT(most_kept, counts * 9U / 10U);
+  EXPECT_EQ(files(), 2U);
 }
 
 TEST_F(AFaultyJournal, IsSalvagedWholeWhenNothingIsWrong) {
   fill(10);
   const fs::path saved = file().string() + ".saved";
   const Salvaged salvaged = salvage(file(), saved);
-  EXPECT_EQ(salvaged.kept.size(), 11u);
+  EXPECT_EQ(salvaged.kept.size(), 11U);
   EXPECT_TRUE(salvaged.lost.empty());
   EXPECT_EQ(read_records(saved).counts.at(9).seen, 9);
   EXPECT_THROW(salvage(file(), saved), UsageError);
@@ -168,7 +169,7 @@ TEST_F(AFaultyJournal, ThatHoldsNothingReadableIsSaidToBeSo) {
   const fs::path saved = file().string() + ".saved";
   EXPECT_EQ(refusal<InputError>([&] { salvage(file(), saved); }).found,
             "no entry can be read out of this file");
-  EXPECT_EQ(files(), 1u);
+  EXPECT_EQ(files(), 1U);
 }
 
 TEST_F(AFaultyJournal, InAFolderThatIsNotThereOrTakesNoFilesIsAStorageError) {
@@ -187,7 +188,7 @@ TEST_F(AFaultyJournal, ThatAnotherProgramKeepsLockedIsAStorageError) {
     EXPECT_EQ(problem.found, "another program has kept the journal locked for 5 s");
   });
   other.add_sowing(invented_sowing());
-  EXPECT_EQ(one.entries().size(), 1u);
+  EXPECT_EQ(one.entries().size(), 1U);
 }
 
 /// Runs in a program of its own; gives how it ended.
@@ -227,9 +228,9 @@ TEST_F(AFaultyJournal, OnADiskThatTakesNoMoreKeepsWhatItHad) {
     return 0;
   });
   EXPECT_EQ(told, 42);
-  EXPECT_EQ(read_records(file()).counts.size(), 10u);
+  EXPECT_EQ(read_records(file()).counts.size(), 10U);
   Journal(file()).add_count(invented_count(1, "2026-04-02", 1));
-  EXPECT_EQ(read_records(file()).counts.size(), 11u);
+  EXPECT_EQ(read_records(file()).counts.size(), 11U);
 }
 
 TEST_F(AFaultyJournal, WrittenByTwoProgramsAtOnceLosesNothing) {
@@ -257,8 +258,8 @@ TEST_F(AFaultyJournal, WrittenByTwoProgramsAtOnceLosesNothing) {
   ::waitpid(child, &status, 0);
   EXPECT_EQ(status, 0);
   const Records records = read_records(file());
-  EXPECT_EQ(records.sowings.size(), 2u * each);
-  ASSERT_EQ(records.counts.size(), 2u * each);
+  EXPECT_EQ(records.sowings.size(), 2U * each);
+  ASSERT_EQ(records.counts.size(), 2U * each);
   int below = 0;
   for (const SeedlingCount& count : records.counts) {
     below += count.seen < 1000 ? 1 : 0;
@@ -272,8 +273,8 @@ TEST_F(AFaultyJournal, KilledWhileWritingLosesNoAcknowledgedEntry) {
   fill(0);
   int acknowledged = 0;
   for (int round = 0; round < 100; ++round) {
-    int ends[2] = {};
-    ASSERT_EQ(::pipe(ends), 0);
+    std::array<int, 2> ends{};
+    ASSERT_EQ(::pipe(ends.data()), 0);
     const pid_t child = ::fork();
     if (child == 0) {
       ::close(ends[0]);

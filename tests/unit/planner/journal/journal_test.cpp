@@ -76,7 +76,7 @@ TEST_F(AJournal, GivesASowingBackAsItWasEntered) {
   told.packet = full_packet();
   const EntryId id = Journal(file()).add_sowing(told);
   const Records records = read();
-  ASSERT_EQ(records.sowings.size(), 1u);
+  ASSERT_EQ(records.sowings.size(), 1U);
   const RecordedSowing& sowing = records.sowings.front();
   EXPECT_EQ(sowing.id, id);
   EXPECT_EQ(sowing.packet_id, told.packet_id);
@@ -107,7 +107,7 @@ TEST_F(AJournal, KeepsACopyOfThePacketAsItWas) {
   EXPECT_EQ(packet.harvested->last, on("2025-11-30"));
   EXPECT_TRUE(packet.harvest_guessed);
   EXPECT_EQ(packet.received->first, on("2026-01-07"));
-  ASSERT_EQ(packet.stored.size(), 2u);
+  ASSERT_EQ(packet.stored.size(), 2U);
   EXPECT_EQ(packet.stored[0].place, "shelf");
   EXPECT_EQ(packet.stored[0].store_c, 22.5);
   EXPECT_EQ(packet.stored[0].until, on("2026-02-01"));
@@ -122,7 +122,7 @@ TEST_F(AJournal, KeepsACopyOfThePacketAsItWas) {
   EXPECT_EQ(packet.grown_in, "Nürnberg");
   EXPECT_TRUE(packet.irreplaceable);
   EXPECT_EQ(packet.notes, "two\nlines");
-  EXPECT_EQ(packet.line, 7u);
+  EXPECT_EQ(packet.line, 7U);
   // All of it, and what is not named above.
   EXPECT_EQ(packet_copy(packet), packet_copy(told.packet));
 }
@@ -137,14 +137,14 @@ TEST_F(AJournal, GivesCountsAndPressTestsBackAsTheyWereEntered) {
   journal.add_count(count);
   journal.add_press_test({0, sowing, on("2026-05-01"), 3, 2});
   const Records records = read();
-  ASSERT_EQ(records.counts.size(), 1u);
+  ASSERT_EQ(records.counts.size(), 1U);
   EXPECT_EQ(records.counts[0].sowing, sowing);
   EXPECT_EQ(records.counts[0].on, on("2026-04-01"));
   EXPECT_EQ(records.counts[0].seen, 7);
   EXPECT_EQ(records.counts[0].dead, 2);
   EXPECT_EQ(records.counts[0].why, DeathCause::damping_off);
   EXPECT_EQ(records.counts[0].phase, CountPhase::back_after_rest);
-  ASSERT_EQ(records.press_tests.size(), 1u);
+  ASSERT_EQ(records.press_tests.size(), 1U);
   EXPECT_EQ(records.press_tests[0].sowing, sowing);
   EXPECT_EQ(records.press_tests[0].on, on("2026-05-01"));
   EXPECT_EQ(records.press_tests[0].firm, 3);
@@ -156,7 +156,7 @@ TEST_F(AJournal, GivesGerminationTestsBackAsTheyWereEntered) {
   journal.add_germination_test({0, "a1", {14, 20, on("2026-01-10"), 15.5}});
   journal.add_germination_test({0, "a1", {0, 5, on("2026-01-11"), {}}});
   const Records records = read();
-  ASSERT_EQ(records.germination_tests.size(), 2u);
+  ASSERT_EQ(records.germination_tests.size(), 2U);
   EXPECT_EQ(records.germination_tests[0].packet_id, "a1");
   EXPECT_EQ(records.germination_tests[0].test.sprouted, 14);
   EXPECT_EQ(records.germination_tests[0].test.of, 20);
@@ -174,16 +174,16 @@ TEST_F(AJournal, GivesWateringsMovesAndNotesBackAsTheyWereEntered) {
   journal.add_note({0, sowing, "", on("2026-03-08"), "first loop\nseen", "photos/1.jpg"});
   journal.add_note({0, {}, "a1", on("2026-03-09"), "smells", ""});
   const Records records = read();
-  ASSERT_EQ(records.waterings.size(), 1u);
+  ASSERT_EQ(records.waterings.size(), 1U);
   EXPECT_EQ(records.waterings[0].sowing, sowing);
   EXPECT_EQ(records.waterings[0].on, on("2026-03-05"));
   EXPECT_EQ(records.waterings[0].kind, WateringKind::dry_rest);
-  ASSERT_EQ(records.moves.size(), 2u);
+  ASSERT_EQ(records.moves.size(), 2U);
   EXPECT_EQ(records.moves[0].kind, MoveKind::shade);
   EXPECT_EQ(records.moves[0].to, "0.5");
   EXPECT_EQ(records.moves[1].kind, MoveKind::bag);
   EXPECT_EQ(records.moves[1].on, on("2026-03-07"));
-  ASSERT_EQ(records.notes.size(), 2u);
+  ASSERT_EQ(records.notes.size(), 2U);
   EXPECT_EQ(records.notes[0].sowing, sowing);
   EXPECT_EQ(records.notes[0].text, "first loop\nseen");
   EXPECT_EQ(records.notes[0].photo, "photos/1.jpg");
@@ -198,7 +198,7 @@ TEST_F(AJournal, GivesEachListByDateThenNumber) {
   journal.add_count(invented_count(sowing, "2026-04-01", 1));
   journal.add_count(invented_count(sowing, "2026-04-01", 2));
   const Records records = read();
-  ASSERT_EQ(records.counts.size(), 3u);
+  ASSERT_EQ(records.counts.size(), 3U);
   EXPECT_EQ(records.counts[0].seen, 1);
   EXPECT_EQ(records.counts[1].seen, 2);
   EXPECT_EQ(records.counts[2].seen, 3);
@@ -210,9 +210,9 @@ TEST_F(AJournal, LeavesOutWhatWasUndoneAndStillListsIt) {
   const EntryId count = journal.add_count(invented_count(sowing, "2026-04-01", 7));
   const EntryId undo = journal.undo(count, on("2026-04-02"));
   EXPECT_TRUE(read().counts.empty());
-  EXPECT_EQ(read().sowings.size(), 1u);
+  EXPECT_EQ(read().sowings.size(), 1U);
   const auto entries = journal.entries();
-  ASSERT_EQ(entries.size(), 3u);
+  ASSERT_EQ(entries.size(), 3U);
   EXPECT_FALSE(entries[0].undone);
   EXPECT_TRUE(entries[1].undone);
   EXPECT_EQ(std::get<SeedlingCount>(entries[1].value).seen, 7);
@@ -226,7 +226,7 @@ TEST_F(AJournal, BringsBackWhatWasUndoneWhenTheUndoIsUndone) {
   const EntryId count = journal.add_count(invented_count(sowing, "2026-04-01", 7));
   const EntryId undo = journal.undo(count, on("2026-04-02"));
   journal.undo(undo, on("2026-04-03"));
-  EXPECT_EQ(read().counts.size(), 1u);
+  EXPECT_EQ(read().counts.size(), 1U);
   journal.undo(count, on("2026-04-04"));
   EXPECT_TRUE(read().counts.empty());
 }
@@ -241,7 +241,7 @@ TEST_F(AJournal, TakesWhatBelongsToASowingOutWithIt) {
   EXPECT_EQ(refusal([&] { journal.add_count(invented_count(sowing, "2026-04-03", 8)); }).found,
             "there is no sowing 1");
   journal.undo(undo, on("2026-04-05"));
-  EXPECT_EQ(read().counts.size(), 1u);
+  EXPECT_EQ(read().counts.size(), 1U);
 }
 
 TEST_F(AJournal, RefusesToUndoTwiceOrWhatIsNotThere) {
@@ -251,7 +251,7 @@ TEST_F(AJournal, RefusesToUndoTwiceOrWhatIsNotThere) {
   EXPECT_EQ(refusal([&] { journal.undo(sowing, on("2026-04-02")); }).found,
             "entry 1 is undone already");
   EXPECT_EQ(refusal([&] { journal.undo(99, on("2026-04-02")); }).found, "there is no entry 99");
-  EXPECT_EQ(journal.entries().size(), 2u);
+  EXPECT_EQ(journal.entries().size(), 2U);
 }
 
 TEST_F(AJournal, RefusesWhatCannotBeAndSaysTheRule) {
@@ -278,7 +278,7 @@ TEST_F(AJournal, RefusesWhatCannotBeAndSaysTheRule) {
               journal.add_note({0, {}, "", on("2026-04-01"), "", ""});
             }).expected,
             "a note has a text or a photo");
-  EXPECT_EQ(journal.entries().size(), 1u);
+  EXPECT_EQ(journal.entries().size(), 1U);
 }
 
 TEST_F(AJournal, RefusesACountBeforeTheSowingAndOneOfNoSowing) {
@@ -304,7 +304,7 @@ TEST_F(AJournal, WritesTogetherAllOrNothing) {
     journal.add_count(invented_count(sowing, "2026-04-01", 1));
     journal.add_count(invented_count(sowing, "2026-04-02", 2));
   });
-  EXPECT_EQ(read().counts.size(), 2u);
+  EXPECT_EQ(read().counts.size(), 2U);
 }
 
 TEST_F(AJournal, ThatIsNotThereIsReadAsEmptyAndNotMade) {
@@ -315,12 +315,12 @@ TEST_F(AJournal, ThatIsNotThereIsReadAsEmptyAndNotMade) {
 
 TEST_F(AJournal, ThatWasReadLeavesNothingBesideIt) {
   Journal(file()).add_sowing(invented_sowing());
-  EXPECT_EQ(read().sowings.size(), 1u);
+  EXPECT_EQ(read().sowings.size(), 1U);
   std::size_t files = 0;
   for (const auto& entry : fs::directory_iterator(file().parent_path())) {
     files += entry.path() == file() ? 1U : 100U;
   }
-  EXPECT_EQ(files, 1u);
+  EXPECT_EQ(files, 1U);
 }
 
 TEST_F(AJournal, IsReadWhileItIsWritten) {
@@ -330,7 +330,7 @@ TEST_F(AJournal, IsReadWhileItIsWritten) {
     journal.add_count(invented_count(sowing, "2026-04-01", 1));
     EXPECT_TRUE(read().counts.empty());
   });
-  EXPECT_EQ(read().counts.size(), 1u);
+  EXPECT_EQ(read().counts.size(), 1U);
 }
 
 TEST_F(AJournal, UpToADayKnowsNothingOfLaterOnes) {
@@ -342,7 +342,7 @@ TEST_F(AJournal, UpToADayKnowsNothingOfLaterOnes) {
   journal.add_count(invented_count(sowing, "2026-04-02", 2));
   const Records known = up_to(read(), on("2026-04-01"));
   EXPECT_EQ(known.sowings.at(0).first_water, on("2026-03-20"));
-  ASSERT_EQ(known.counts.size(), 1u);
+  ASSERT_EQ(known.counts.size(), 1U);
   EXPECT_EQ(known.counts[0].seen, 1);
   EXPECT_FALSE(up_to(read(), on("2026-03-19")).sowings.at(0).first_water);
   EXPECT_TRUE(up_to(read(), on("2026-03-01")).sowings.empty());

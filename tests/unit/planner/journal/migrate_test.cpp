@@ -51,19 +51,19 @@ TEST_F(AnOlderJournal, IsBroughtUpToDateAfterACopy) {
   open_with_next(new_column);
   EXPECT_EQ(version(), journal_version() + 1);
   ASSERT_TRUE(fs::exists(backup()));
-  EXPECT_EQ(read_records(backup()).sowings.size(), 1u);
+  EXPECT_EQ(read_records(backup()).sowings.size(), 1U);
 }
 
 TEST_F(AnOlderJournal, KeepsEarlierCopies) {
   fs::copy_file(file(), backup());
   open_with_next(new_column);
-  EXPECT_EQ(read_records(backup("-2")).sowings.size(), 1u);
+  EXPECT_EQ(read_records(backup("-2")).sowings.size(), 1U);
 }
 
 TEST_F(AnOlderJournal, StaysAsItWasWhenAStepFails) {
   EXPECT_THROW(open_with_next(half_a_step), SQLite::Exception);
   EXPECT_EQ(version(), journal_version());
-  EXPECT_EQ(read_records(file()).sowings.size(), 1u);
+  EXPECT_EQ(read_records(file()).sowings.size(), 1U);
   SQLite::Database journal(file().string());
   EXPECT_FALSE(journal.tableExists("moods"));
 }
