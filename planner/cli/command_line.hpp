@@ -11,6 +11,7 @@
 #include "planner/answers/whatif.hpp"
 #include "planner/garden/new_garden.hpp"
 #include "planner/garden/other_place.hpp"
+#include "planner/journal/quick_entry.hpp"
 
 #include <filesystem>
 #include <optional>
@@ -104,6 +105,24 @@ struct SeedOutlookCommand {
   bool why = false;
 };
 
+struct SowCommand {
+  QuickSowing typed;
+};
+
+struct CountCommand {
+  QuickCount typed;
+};
+
+struct JournalListCommand {};
+
+struct JournalUndoCommand {
+  EntryId entry = 0;
+};
+
+struct JournalSalvageCommand {
+  std::filesystem::path into; ///< a new file
+};
+
 struct StartCommand {
   std::filesystem::path folder;   ///< empty: the present folder
   std::filesystem::path readings; ///< the weather file, where it is now
@@ -130,6 +149,11 @@ using Command = std::variant<PlanCommand,
                              RulesGapsCommand,
                              RulesSchemaCommand,
                              SeedOutlookCommand,
+                             SowCommand,
+                             CountCommand,
+                             JournalListCommand,
+                             JournalUndoCommand,
+                             JournalSalvageCommand,
                              StartCommand,
                              ShowText>;
 

@@ -73,6 +73,22 @@ struct TypedWords {
   MaybeText age;
   MaybeText stored;
   MaybeText tested;
+  // sow and count; `mat` is also rules list's, `bench` also what-if's
+  std::vector<std::string> entry_words;
+  MaybeText on;
+  MaybeText pots;
+  MaybeText cover;
+  MaybeText mix;
+  MaybeText treatment;
+  MaybeText trial;
+  MaybeText arm;
+  bool dry = false;
+  MaybeText dead;
+  MaybeText cause;
+  MaybeText phase;
+  // journal undo, journal salvage
+  MaybeText entry;
+  MaybeText into;
   // start
   MaybeText folder;
   MaybeText latitude;

@@ -2,6 +2,8 @@
 #include "climate/smooth_year.hpp"
 #include "planner/garden/drawn_station.hpp"
 #include "planner/garden/load_garden.hpp"
+#include "planner/garden/packets_in_hand.hpp"
+#include "planner/journal/read_records.hpp"
 
 #include <fmt/format.h>
 
@@ -240,7 +242,8 @@ LoadedGarden as_of(const GardenFolder& folder, Date today) {
   }
   known.station_elevation_m = folder.station_elevation_m;
   known.files = folder.files;
-  known.packets = folder.packets;
+  known.records = up_to(folder.records, today);
+  known.packets = packets_in_hand(folder.packets, known.records);
   known.catalogue = folder.catalogue;
   known.problems = folder.problems;
   add_spoilt_record(known.suspicions, "readings", known.problems);

@@ -7,6 +7,7 @@
 #include "planner/garden/garden_file.hpp"
 #include "planner/garden/own_rules.hpp"
 #include "planner/garden/packet_file.hpp"
+#include "planner/journal/read_records.hpp"
 
 #include <fmt/format.h>
 
@@ -224,11 +225,17 @@ void read_own_rules(GardenFolder& loaded) {
 
 } // namespace
 
-GardenFolder load_garden(const fs::path& folder) {
+GardenFolder load_seed_and_records(const fs::path& folder) {
   GardenFolder loaded;
   loaded.folder = folder;
   loaded.garden = read_garden(folder);
   read_packets(loaded);
+  loaded.records = read_records(folder / journal_file_name);
+  return loaded;
+}
+
+GardenFolder load_garden(const fs::path& folder) {
+  GardenFolder loaded = load_seed_and_records(folder);
   if (knows_normals_only(loaded.garden)) {
     note_normals_only(loaded);
   } else {

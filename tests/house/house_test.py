@@ -26,10 +26,12 @@ LONGER = {
 TOP_FOLDERS = {".ci", ".git", ".github", ".cache", "build", "climate", "examples", "planner",
                "species-rules", "tests"}
 
-HEAVY = re.compile(r"<(nlohmann/json\.hpp|CLI/.*|Eigen/.*|date/tz\.h)>")
+HEAVY = re.compile(r"<(nlohmann/json\.hpp|SQLiteCpp/.*|sqlite3\.h|CLI/.*|Eigen/.*|date/tz\.h)>")
 
 # What an answer's plain headers are: the values that renderers may see.
 PLAIN_ANSWER = re.compile(r"planner/answers/(\w+_answer|reason|spread|heads)\.hpp")
+# An entry of the journal and its words: renderers may see these too, but nothing of the file.
+PLAIN_ENTRY = re.compile(r"planner/journal/entry(_words)?\.hpp")
 
 MONTHS = re.compile(r"\b(January|February|March|April|May|June|July|August|September|October|"
                     r"November|December)\b")
@@ -84,11 +86,13 @@ def may_include(name, included):
         return included.startswith(("species-rules/", "climate/base/"))
     if name.startswith("planner/render/"):
         return (included.startswith(("climate/base/", "planner/render/"))
-                or included == "planner/version.hpp" or bool(PLAIN_ANSWER.fullmatch(included)))
+                or included == "planner/version.hpp" or bool(PLAIN_ANSWER.fullmatch(included))
+                or bool(PLAIN_ENTRY.fullmatch(included)))
     above = {"garden": ("model", "statistics", "answers", "render", "cli"),
-             "statistics": ("garden", "answers", "render", "cli"),
-             "model": ("answers", "render", "cli"),
-             "answers": ("render", "cli")}
+             "journal": ("model", "statistics", "answers", "render", "cli"),
+             "statistics": ("garden", "journal", "answers", "render", "cli"),
+             "model": ("journal", "answers", "render", "cli"),
+             "answers": ("journal", "render", "cli")}
     for folder, closed in above.items():
         if name.startswith(f"planner/{folder}/"):
             return not included.startswith(tuple(f"planner/{other}/" for other in closed))

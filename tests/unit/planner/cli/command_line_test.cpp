@@ -163,21 +163,59 @@ TEST(CommandLine, LatitudesEndAtThePoles) {
   EXPECT_NE(refusal("start --latitude 90.001" + rest), "");
 }
 
+TEST(CommandLine, ASowingIsANameInSeveralWordsAndANumber) {
+  const QuickSowing sowing =
+      command<SowCommand>("sow Albuca spiralis 25 --on 2026-03-02 --pots 2 --dry --trial t --arm a")
+          .typed;
+  EXPECT_EQ(sowing.what, "Albuca spiralis");
+  EXPECT_EQ(sowing.seeds, 25);
+  EXPECT_EQ(sowing.on, day("2026-03-02"));
+  EXPECT_EQ(sowing.pots, 2);
+  EXPECT_TRUE(sowing.dry);
+  EXPECT_EQ(sowing.trial, "t");
+  EXPECT_EQ(sowing.arm, "a");
+}
+
+TEST(CommandLine, ACountIsANameAndANumberThatMayBeNone) {
+  const QuickCount count =
+      command<CountCommand>("count 12 0 --dead 2 --of damping-off --phase back-after-rest").typed;
+  EXPECT_EQ(count.what, "12");
+  EXPECT_EQ(count.seen, 0);
+  EXPECT_EQ(count.dead, 2);
+  EXPECT_EQ(count.why, DeathCause::damping_off);
+  EXPECT_EQ(count.phase, CountPhase::back_after_rest);
+  EXPECT_EQ(command<CountCommand>("count albuca 7").typed.why, DeathCause::unknown);
+}
+
+TEST(CommandLine, AnUndoNamesItsEntry) {
+  EXPECT_EQ(command<JournalUndoCommand>("journal undo 12").entry, 12);
+}
+
 TEST(CommandLine, AMistypedWordIsAnsweredWithTheNearest) {
   EXPECT_NE(refusal("nihgts").find("did you mean nights?"), std::string::npos);
   EXPECT_NE(refusal("plan --fahrenhiet").find("did you mean --fahrenheit?"), std::string::npos);
   EXPECT_NE(refusal("rules lsit").find("did you mean list?"), std::string::npos);
 }
 
-TEST(CommandLine, CommandsAndOptionsOfLaterVersionsAreUnknown) {
+TEST(CommandLine, WhatIsUnknownOrHalfTypedIsRefused) {
   for (const char* line : {"serve",
                            "packet",
-                           "sow",
-                           "count",
                            "check",
                            "water",
                            "note",
                            "journal",
+                           "sow",
+                           "sow albuca",
+                           "sow albuca 0",
+                           "sow albuca 2.5",
+                           "sow albuca 5 --arm a",
+                           "count 7",
+                           "count albuca -1",
+                           "count albuca 7 --of gnats",
+                           "count albuca 7 --dead 1 --of fairies",
+                           "journal undo",
+                           "journal undo x",
+                           "journal export",
                            "account x",
                            "learn",
                            "review",

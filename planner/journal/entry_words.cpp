@@ -1,0 +1,94 @@
+#include "planner/journal/entry_words.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <iterator>
+
+namespace nightsow::planner {
+
+namespace {
+
+constexpr auto entry_kinds = std::to_array<std::string_view>({
+    "sowing",
+    "count",
+    "press_test",
+    "germination_test",
+    "watering",
+    "move",
+    "note",
+    "undo",
+});
+constexpr auto phases =
+    std::to_array<std::string_view>({"emerged", "before_rest", "back_after_rest"});
+constexpr auto causes = std::to_array<std::string_view>({
+    "unknown",
+    "damping_off",
+    "gnats",
+    "snails",
+    "heat",
+    "dry",
+    "frost",
+    "other",
+});
+constexpr auto waterings =
+    std::to_array<std::string_view>({"first_water", "watered", "dry_rest", "rewet"});
+constexpr auto moves = std::to_array<std::string_view>({"bench", "shade", "mat", "bag"});
+
+template <typename Kind, std::size_t Size>
+std::optional<Kind> find(const std::array<std::string_view, Size>& words, std::string_view word) {
+  const auto* at = std::find(words.begin(), words.end(), word);
+  if (at == words.end()) {
+    return std::nullopt;
+  }
+  return static_cast<Kind>(std::distance(words.begin(), at));
+}
+
+template <typename Kind, std::size_t Size>
+std::string_view at(const std::array<std::string_view, Size>& words, Kind kind) {
+  return words.at(static_cast<std::size_t>(kind));
+}
+
+} // namespace
+
+std::string_view journal_word(EntryKind kind) {
+  return at(entry_kinds, kind);
+}
+
+std::string_view journal_word(CountPhase phase) {
+  return at(phases, phase);
+}
+
+std::string_view journal_word(DeathCause why) {
+  return at(causes, why);
+}
+
+std::string_view journal_word(WateringKind kind) {
+  return at(waterings, kind);
+}
+
+std::string_view journal_word(MoveKind kind) {
+  return at(moves, kind);
+}
+
+std::optional<EntryKind> entry_kind(std::string_view word) {
+  return find<EntryKind>(entry_kinds, word);
+}
+
+std::optional<CountPhase> count_phase(std::string_view word) {
+  return find<CountPhase>(phases, word);
+}
+
+std::optional<DeathCause> death_cause(std::string_view word) {
+  return find<DeathCause>(causes, word);
+}
+
+std::optional<WateringKind> watering_kind(std::string_view word) {
+  return find<WateringKind>(waterings, word);
+}
+
+std::optional<MoveKind> move_kind(std::string_view word) {
+  return find<MoveKind>(moves, word);
+}
+
+} // namespace nightsow::planner

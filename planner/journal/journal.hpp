@@ -1,0 +1,67 @@
+#pragma once
+
+#include "planner/garden/records.hpp"
+#include "planner/journal/entry.hpp"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <vector>
+
+namespace SQLite {
+class Database;
+}
+
+namespace nightsow::planner {
+
+/// The record of a garden: one file, journal.db, made when it is first written to. What was entered
+/// is never changed and never deleted, only undone. When a call comes back, its entry is on the
+/// disk; when it throws, nothing of it is there. Several programs may write at once.
+///
+/// Every call throws StorageError (lock, permission, full disk), InputError (damaged file), and
+/// UsageError for an entry that cannot be: a number below its lowest, a sowing that is not there or
+/// was undone, a day before that of its sowing.
+class Journal {
+public:
+  /// Makes the file, or brings an older one up to date after a copy beside it. Throws InputError
+  /// for a journal of a newer version, a damaged one and another program's file, all untouched.
+  explicit Journal(std::filesystem::path file);
+  ~Journal();
+
+  Journal(const Journal&) = delete;
+  Journal& operator=(const Journal&) = delete;
+  Journal(Journal&&) = delete;
+  Journal& operator=(Journal&&) = delete;
+
+  // Each gives the number of the new entry; the id in what is handed over does not matter.
+
+  EntryId add_sowing(const RecordedSowing& sowing);
+  EntryId add_count(const SeedlingCount& count);
+  EntryId add_press_test(const PressTest& test);
+  EntryId add_germination_test(const PacketTest& test);
+  EntryId add_watering(const Watering& watering);
+  EntryId add_move(const Move& move);
+  EntryId add_note(const Note& note);
+
+  /// Takes out an entry, or, of an undo, brings back what it took out. With a sowing goes all that
+  /// belongs to it. `today` is the day of the undoing. Throws UsageError when there is no such
+  /// entry or it is undone already.
+  EntryId undo(EntryId entry, Date today);
+
+  /// All or nothing of what `work` adds, and much quicker than one by one. Not within another.
+  void together(const std::function<void()>& work);
+
+  /// All entries by number, undone ones marked.
+  [[nodiscard]] std::vector<Entry> entries() const;
+
+private:
+  EntryId add(const EntryValue& value);
+  void check_sowing(const EntryValue& value) const;
+  [[nodiscard]] bool is_undone(EntryId entry) const;
+
+  std::filesystem::path file_;
+  std::unique_ptr<SQLite::Database> journal_;
+  bool together_ = false;
+};
+
+} // namespace nightsow::planner

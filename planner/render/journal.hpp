@@ -1,0 +1,26 @@
+#pragma once
+
+#include "planner/journal/entry.hpp"
+#include "planner/render/text_style.hpp"
+
+#include <string>
+#include <vector>
+
+namespace nightsow::planner {
+
+/// The entries as a table, one line each, undone ones marked; or that there are none.
+[[nodiscard]] std::string journal_text(const std::vector<Entry>& entries, const TextStyle& style);
+
+/// {"entries": […]}: number, kind, day, whether undone, and the values of its kind.
+[[nodiscard]] std::string journal_json(const std::vector<Entry>& entries);
+
+/// What was written down, with every guess in it, and how to undo it. `sowing` is the one that the
+/// entry belongs to, where it belongs to one.
+[[nodiscard]] std::string entered_text(EntryId id,
+                                       const EntryValue& value,
+                                       const RecordedSowing* sowing = nullptr);
+
+/// {"entered": …} as one of the entries of journal_json.
+[[nodiscard]] std::string entered_json(EntryId id, const EntryValue& value);
+
+} // namespace nightsow::planner
