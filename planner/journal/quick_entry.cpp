@@ -46,6 +46,16 @@ std::vector<Value> first_found(const std::vector<Value>& all, Fits... tests) {
       {Severity::error, "", 0, 0, std::move(found), std::move(expected), std::move(remedy)});
 }
 
+// An entry of a day to come would be of no account until then.
+Date day_meant(const std::optional<Date>& typed, Date today) {
+  if (typed && *typed > today) {
+    refuse(fmt::format("{} is after today, {}", format_iso_date(*typed), format_iso_date(today)),
+           "a day up to today",
+           "correct the day; nothing was written");
+  }
+  return typed.value_or(today);
+}
+
 std::vector<Packet> packets_called(const std::string& what, const std::vector<Packet>& in_hand) {
   return first_found(
       in_hand,
@@ -87,7 +97,7 @@ RecordedSowing sowing_meant(const QuickSowing& typed,
   }
   sowing.taxon = packets.empty() ? typed.what : sowing.packet.taxon;
   sowing.packet.taxon = sowing.taxon;
-  sowing.on = typed.on.value_or(today);
+  sowing.on = day_meant(typed.on, today);
   if (!typed.dry) {
     sowing.first_water = sowing.on;
   }
@@ -128,7 +138,7 @@ SeedlingCount count_meant(const QuickCount& typed, const Records& records, Date 
   }
   return {0,
           sowings.front().id,
-          typed.on.value_or(today),
+          day_meant(typed.on, today),
           typed.seen,
           typed.dead,
           typed.why,

@@ -45,14 +45,15 @@ struct QuickCount {
 
 /// The sowing that was meant: of the packet called so, on the bench of the packet or the garden's
 /// first, watered on that day unless `dry`. Of no packet when none in hand is called so; the taxon
-/// is then as typed. Throws UsageError when several packets are called so, and lists them.
+/// is then as typed. Throws UsageError when several packets are called so, and lists them, and for
+/// a day after today.
 [[nodiscard]] RecordedSowing sowing_meant(const QuickSowing& typed,
                                           const std::vector<Packet>& in_hand,
                                           const std::string& first_bench,
                                           Date today);
 
 /// The count that was meant. Throws UsageError when no sowing or several are called so, and lists
-/// them with their numbers.
+/// them with their numbers, and for a day after today.
 [[nodiscard]] SeedlingCount count_meant(const QuickCount& typed,
                                         const Records& records,
                                         Date today);

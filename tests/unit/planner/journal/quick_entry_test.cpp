@@ -63,6 +63,15 @@ TEST(QuickEntry, AsksWhenSeveralPacketsAreCalledSo) {
   }
 }
 
+TEST(QuickEntry, RefusesADayAfterToday) {
+  QuickSowing typed;
+  typed.what = "a1";
+  typed.seeds = 25;
+  typed.on = on("2026-03-02");
+  EXPECT_EQ(sowing_meant(typed, in_hand(), "", on("2026-03-02")).on, on("2026-03-02"));
+  EXPECT_THROW(static_cast<void>(sowing_meant(typed, in_hand(), "", on("2026-03-01"))), UsageError);
+}
+
 TEST(QuickEntry, FindsTheSowingThatIsCountedOrAsks) {
   Records records;
   records.sowings = {support::invented_sowing(), support::invented_sowing()};
