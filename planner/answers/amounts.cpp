@@ -52,7 +52,7 @@ void add_seeds(const Packet& packet, Sowing& line) {
   if (!line.seeds) {
     return;
   }
-  const int seeds = static_cast<int>(std::lround(*line.seeds));
+  const int seeds = static_cast<int>(std::lround(*line.seeds)) - line.keep_back.value_or(0);
   line.how.seeds_to_sow = seeds;
   if (!packet.wanted_plants || !line.expected || line.expected->plant_shares.empty()) {
     return;

@@ -179,8 +179,9 @@ void weigh_next_season(const Here& here,
   const double if_ripe = window ? here.prospects.plants_share_if_ripe(
                                       std::max(window->best, here.allowed), here.best().keeping)
                                 : 0.0;
-  // Where nothing is to be expected at all, the nights have the last word.
-  if (!window || (!timing.missed && now >= season_mostly_left * std::max(ever, if_ripe))) {
+  // Where nothing is to be expected of ripe seed, the nights have the last word.
+  const bool well = window && now >= season_mostly_left * std::max(ever, if_ripe);
+  if ((!window && here.input.seed.ripe) || (well && !timing.missed)) {
     return;
   }
   const bool unripe = now < worth_sowing_unripe * if_ripe;
@@ -188,8 +189,10 @@ void weigh_next_season(const Here& here,
   const bool binds = timing.gate && timing.gate->binds;
   const NextSeason next = next_season(
       here.input, seasons, season, binds ? timing.gate->holds.p50 : std::optional<Date>{});
-  decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
-  const bool passed = window->to < here.input.garden.today;
+  if (next.share > 0.0) {
+    decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
+  }
+  const bool passed = window && window->to < here.input.garden.today;
   if (next.share * worth_waiting_a_year > with_carried) {
     if (passed) {
       timing.missed = window_passed(window->to);
@@ -201,6 +204,9 @@ void weigh_next_season(const Here& here,
       }
       timing.missed = std::move(better);
     }
+    return;
+  }
+  if (!window) {
     return;
   }
   timing.missed.reset();
@@ -273,17 +279,18 @@ void tell_mat(const Here& here,
               BenchSeasons& seasons,
               const climate::Season& season,
               const std::optional<Expected>& expected,
+              Seeds sown,
               LineTiming& timing) {
   const LineInput& input = here.input;
   const std::optional<HeatMat> mat = mat_for(input.garden.garden, input.bench);
-  if (!uses_mat(input.rule.rule) || !mat || !expected || !here.seeds) {
+  if (!uses_mat(input.rule.rule) || !mat || !expected || !sown) {
     return;
   }
   Prospects without{input, seasons, {input.bench, season, true, false}};
   const double share = without.plants_share(expected->first_water, here.best().keeping);
   Reason reason{ReasonCode::mat_gives,
                 {{"plants", static_cast<int>(std::lround(expected->plants.mean))},
-                 {"other", here.plants(share)}}};
+                 {"other", static_cast<int>(std::lround(share * here.factor * *sown))}}};
   if (mat->watts) {
     const double days = expected->half ? days_between(expected->first_water, *expected->half)
                                        : usual_main_look_days;
@@ -325,7 +332,7 @@ Decision decide_on(Here here,
   if (day && *day <= here.prospects.last_day()) {
     const Seeds sown = here.seeds ? Seeds{*here.seeds - decision.keep_back.value_or(0)} : Seeds{};
     decision.expected = here.prospects.expected(*day, decision.keeping, sown);
-    tell_mat(here, seasons, season, decision.expected, timing);
+    tell_mat(here, seasons, season, decision.expected, sown, timing);
   }
   sort_routes(decision.routes);
   return decision;

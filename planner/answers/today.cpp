@@ -85,6 +85,17 @@ std::vector<WeatherAlarm> alarms_of(const LoadedGarden& garden, const std::vecto
   return alarms;
 }
 
+// What readings leave open is not watered, nor warmed.
+bool waters(TaskKind kind) {
+  return kind == TaskKind::first_water || kind == TaskKind::mat_on;
+}
+
+bool left_open(const std::vector<Lot>& lots, const std::string& id) {
+  return std::any_of(lots.begin(), lots.end(), [&](const Lot& lot) {
+    return lot.id == id && lot.verdict == Verdict::unknown;
+  });
+}
+
 } // namespace
 
 TodayAnswer today(const LoadedGarden& garden) {
@@ -102,7 +113,9 @@ TodayAnswer today(const LoadedGarden& garden) {
   answer.lots = std::move(season.lots);
   for (DiaryEntry& entry : season.diary) {
     DiaryEntry due = entry;
-    std::erase_if(due.tasks, [&](const Task& task) { return task.on > answer.to; });
+    std::erase_if(due.tasks, [&](const Task& task) {
+      return task.on > answer.to || (waters(task.kind) && left_open(answer.lots, task.lot));
+    });
     if (!due.tasks.empty()) {
       due.on = due.tasks.front().on;
       answer.now.push_back(std::move(due));

@@ -9,9 +9,9 @@
 #include "planner/answers/rules_report.hpp"
 #include "planner/answers/seed_outlook.hpp"
 #include "planner/answers/whatif.hpp"
+#include "planner/cli/record_commands.hpp"
 #include "planner/garden/new_garden.hpp"
 #include "planner/garden/other_place.hpp"
-#include "planner/journal/quick_entry.hpp"
 
 #include <filesystem>
 #include <optional>
@@ -103,24 +103,6 @@ struct RulesGapsCommand {
 struct SeedOutlookCommand {
   SeedOutlookRequest request;
   bool why = false;
-};
-
-struct SowCommand {
-  QuickSowing typed;
-};
-
-struct CountCommand {
-  QuickCount typed;
-};
-
-struct JournalListCommand {};
-
-struct JournalUndoCommand {
-  EntryId entry = 0;
-};
-
-struct JournalSalvageCommand {
-  std::filesystem::path into; ///< a new file
 };
 
 struct StartCommand {
