@@ -89,7 +89,7 @@ public:
   [[nodiscard]] Establishment watered_on(int day, const SeedShares& shares);
 
   /// The same sowing at the end of a day. Requires: 0 <= day <= today < course.days(); shares 0..1.
-  [[nodiscard]] SeedsOnDay on_day(int day, const SeedShares& shares, int today);
+  [[nodiscard]] SeedsOnDay on_day(int water, const SeedShares& shares, int today);
 
   /// The day of the course on which the first rest begins; the end of the season where the climate
   /// brings none.

@@ -30,11 +30,11 @@ const MixRecipe* recipe_for(const Garden& garden, const KindNames& kind) {
 
 std::vector<MixPart> first_given(const std::vector<MixPart>& nearest,
                                  const std::vector<MixPart>& next,
-                                 std::vector<MixPart> otherwise) {
+                                 const std::vector<MixPart>& otherwise) {
   if (!nearest.empty()) {
     return nearest;
   }
-  return next.empty() ? std::move(otherwise) : next;
+  return next.empty() ? otherwise : next;
 }
 
 double sum_of(const std::vector<MixPart>& parts) {

@@ -95,6 +95,7 @@ std::vector<double> drawn(const Estimate& estimate) {
 std::vector<Date> harvest_days(const Seed& seed) {
   const int length = days_between(seed.first, seed.last) + 1;
   std::vector<Date> days;
+  days.reserve(days_of_a_harvest);
   for (int i = 0; i < days_of_a_harvest; ++i) {
     days.push_back(seed.first + Days{(2 * i + 1) * length / (2 * days_of_a_harvest)});
   }

@@ -43,26 +43,26 @@ void SeedSeason::follow_to(
   }
 }
 
-SeedsOnDay SeedSeason::on_day(int day, const SeedShares& shares, int today) {
+SeedsOnDay SeedSeason::on_day(int water, const SeedShares& shares, int today) {
   SeedsOnDay result;
-  result.up = watered_on(day, shares).up;
+  result.up = watered_on(water, shares).up;
   result.dead = 1.0 - shares.alive;
   result.not_ripe = shares.alive * (1.0 - shares.ripe);
   result.deferred = shares.alive * shares.ripe * seed_.deferral_share;
   const double active = shares.alive * shares.ripe * (1.0 - seed_.deferral_share);
-  if (day >= rest_.day) {
+  if (water >= rest_.day) {
     result.nights_too_warm = active;
     return result;
   }
   const int last = std::min(today, rest_.day - 1);
   double released = 0.0;
-  for (const Release& release : releases(day)) {
+  for (const Release& release : releases(water)) {
     released += release.share;
-    follow_to(day, release, active * release.share, last, result);
+    follow_to(water, release, active * release.share, last, result);
   }
   const double left = active * std::max(0.0, 1.0 - released);
-  const double waiting = between(waiting_, day, last);
-  const double heat = between(heat_, day, last);
+  const double waiting = between(waiting_, water, last);
+  const double heat = between(heat_, water, last);
   const double alive = left * std::exp(-(waiting + heat));
   result.lost_wet += part_of(left - alive, waiting, waiting + heat);
   result.heat += part_of(left - alive, heat, waiting + heat);

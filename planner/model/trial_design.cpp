@@ -69,6 +69,7 @@ std::vector<PlannedTrial> planned_trials(std::span<const TrialIdea> ideas, int m
 
 std::vector<int> drawn_arms(int pots, int arms, std::uint32_t seed_number) {
   std::vector<int> list;
+  list.reserve(static_cast<std::size_t>(pots));
   for (int pot = 0; pot < pots; ++pot) {
     list.push_back(pot % arms);
   }

@@ -171,7 +171,7 @@ std::vector<std::string> entry_sentences(const DiaryEntry& entry,
     const auto known =
         std::find_if(said.begin(), said.end(), [&](const auto& one) { return one.first == text; });
     if (known == said.end()) {
-      said.push_back({std::move(text), {task.lot}});
+      said.emplace_back(std::move(text), std::vector<std::string>{task.lot});
     } else {
       known->second.push_back(task.lot);
     }
@@ -179,6 +179,7 @@ std::vector<std::string> entry_sentences(const DiaryEntry& entry,
   const auto trays = static_cast<std::size_t>(std::count_if(
       lots.begin(), lots.end(), [&](const Lot& lot) { return lot.group == entry.group; }));
   std::vector<std::string> sentences;
+  sentences.reserve(said.size());
   for (const auto& [text, of] : said) {
     sentences.push_back(of.size() == trays ? text
                                            : fmt::format("{} [{}]", text, listed_packets(of)));
