@@ -11,7 +11,7 @@ namespace nightsow::planner {
 inline constexpr int near_days = 28;
 
 /// Night limits within such a step share a tray, and wait for the lowest of them.
-inline constexpr int limit_step_k = 2;
+inline constexpr int limit_step_k = 3;
 
 /// The plan's sowings as trays. Every sowing is in one. The order of the sowings changes nothing,
 /// and a packet that shares nothing with a tray does not change its id.
