@@ -15,7 +15,6 @@ namespace nightsow::planner {
 namespace {
 
 using species_rules::Start;
-using Way = Keeping::Way;
 
 // A window that begins so much later than nights allow is explained.
 constexpr Days worth_telling{21};
@@ -39,11 +38,6 @@ constexpr double hours_a_day = 24.0;
 constexpr double watts_a_kilowatt = 1000.0;
 
 using Seeds = std::optional<double>;
-
-std::optional<Date> allowed_by_nights(const LineInput& input, const LineTiming& timing) {
-  return timing.verdict == Verdict::water_now ? std::optional{input.garden.today}
-                                              : timing.water.expected.p50;
-}
 
 double half_life_years(const LineInput& input) {
   return value_or(input.rule.rule.seed.half_life_years, usual_half_life_years);
@@ -328,7 +322,8 @@ Decision decide_on(Here here,
   decision.route = timing.verdict == Verdict::water_now
                        ? "sow_now"
                        : route_of(decision.keeping, here.input.packet);
-  const std::optional<Date> day = allowed_by_nights(here.input, timing);
+  const std::optional<Date> day =
+      day_of_water(timing.verdict, timing.water, here.input.garden.today);
   if (day && *day <= here.prospects.last_day()) {
     const Seeds sown = here.seeds ? Seeds{*here.seeds - decision.keep_back.value_or(0)} : Seeds{};
     decision.expected = here.prospects.expected(*day, decision.keeping, sown);
@@ -344,7 +339,8 @@ Decision decide(const LineInput& input,
                 BenchSeasons& seasons,
                 const climate::Season& season,
                 LineTiming& timing) {
-  const std::optional<Date> allowed = allowed_by_nights(input, timing);
+  const std::optional<Date> allowed =
+      day_of_water(timing.verdict, timing.water, input.garden.today);
   if (!allowed) {
     return {};
   }

@@ -61,7 +61,10 @@ private:
   std::deque<std::pair<Keeping, PacketShares>> kept_;
 };
 
-/// Whether the rule wants a mat for its seed.
+/// Whether a mat is needed or helpful.
+[[nodiscard]] bool gains_by_mat(const species_rules::Rule& rule);
+
+/// Whether the plants expected are those of seed on a mat: hot starters that gain by one.
 [[nodiscard]] bool uses_mat(const species_rules::Rule& rule);
 
 /// The mat on the packet's bench, else the garden's first.

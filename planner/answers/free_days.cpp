@@ -19,7 +19,6 @@ namespace {
 // Free days looked at before the day of first water, that day included, and after it.
 constexpr int days_before = 16;
 constexpr int days_after = 8;
-constexpr int searched_days = 366;
 
 // Where nothing is expected or known a sowing still counts for something.
 constexpr double least_value = 0.1;
@@ -75,7 +74,7 @@ std::vector<DayChoice> choices_of(const Garden& garden, const Line& line, Date t
     }
   }
   const Date last =
-      line.sowing->first_water.no_later_than.value_or(line.water + Days{searched_days});
+      line.sowing->first_water.no_later_than.value_or(line.water + Days{sowing_days_searched});
   found = 0;
   Date day = std::max(today, line.water + Days{1});
   for (; day <= last && found < days_after; day += Days{1}) {
@@ -142,9 +141,8 @@ Reason way_out(const Garden& garden, const MissingPlaces& missing, int left_over
 std::vector<Line> lines_of(PlanAnswer& answer) {
   std::vector<Line> lines;
   for (Sowing& sowing : answer.sowings) {
-    const std::optional<Date> water = sowing.verdict == Verdict::water_now
-                                          ? std::optional{answer.today}
-                                          : sowing.first_water.expected.p50;
+    const std::optional<Date> water =
+        day_of_water(sowing.verdict, sowing.first_water, answer.today);
     if (sowing.sow_on && water) {
       lines.push_back({&sowing, *water});
     }

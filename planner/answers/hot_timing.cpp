@@ -15,7 +15,6 @@ namespace nightsow::planner {
 namespace {
 
 using species_rules::Growth;
-using species_rules::Mat;
 
 // For a rule made by hand without these (common practice, no source).
 constexpr double usual_warm_night_c = 18.0;
@@ -31,8 +30,7 @@ HotNeeds needs_of(const species_rules::Rule& rule) {
   needs.rest_sum = value_or(rule.seedling.rest_sum, species_rules::default_rest_sum);
   const bool winter = rule.gate.growth && rule.gate.growth->value == Growth::winter;
   needs.grows = winter ? GrowingSeason::winter : GrowingSeason::summer;
-  needs.uses_mat = rule.sowing.mat && (rule.sowing.mat->value == Mat::needed ||
-                                       rule.sowing.mat->value == Mat::helpful);
+  needs.uses_mat = gains_by_mat(rule);
   return needs;
 }
 

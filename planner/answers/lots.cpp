@@ -188,8 +188,7 @@ Lot group_of(const WaterKind& kind, const Members& group, std::size_t place, Dat
   for (const Sowing* sowing : group) {
     lot.sow_on = earlier(lot.sow_on, sowing->sow_on);
   }
-  const std::optional<Date> water =
-      lot.verdict == Verdict::water_now ? std::optional{today} : lot.first_water.expected.p50;
+  const std::optional<Date> water = day_of_water(lot.verdict, lot.first_water, today);
   if (water && lot.sow_on) {
     lot.waters = std::max(*water, *lot.sow_on);
   }

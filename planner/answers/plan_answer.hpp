@@ -54,6 +54,11 @@ struct FirstWater {
   std::optional<Date> no_later_than;
 };
 
+/// The day that is planned with: today for what is watered now, else the middle of those expected.
+[[nodiscard]] std::optional<Date> day_of_water(Verdict verdict,
+                                               const FirstWater& water,
+                                               Date today);
+
 /// A germination test, and the share of living seed that could have come up in it.
 struct TestAnswer {
   int sprouted = 0;

@@ -21,8 +21,6 @@ namespace {
 
 using species_rules::word_of;
 
-// From this share on deferral is worth a warning: keep the pot for another cooling limb.
-constexpr double deferral_worth_saying = 0.15;
 constexpr int most_seasons_ahead = 4;
 
 template <class E>
@@ -34,12 +32,10 @@ std::optional<int> whole(const std::optional<species_rules::Estimate>& estimate)
   return estimate ? std::optional{static_cast<int>(std::lround(estimate->value))} : std::nullopt;
 }
 
-How how_of(const species_rules::Rule& rule, std::optional<double> seeds) {
+// How many pots is reckoned with how much is sown, see amounts.hpp.
+How how_of(const species_rules::Rule& rule) {
   How how;
   how.seeds_per_pot = whole(rule.sowing.seeds_per_pot);
-  if (seeds && how.seeds_per_pot) {
-    how.pots = static_cast<int>(std::ceil(*seeds / *how.seeds_per_pot));
-  }
   how.pot_depth = word(rule.sowing.pot_depth);
   how.cover = word(rule.sowing.cover);
   how.mat = word(rule.sowing.mat);
@@ -56,15 +52,11 @@ How how_of(const species_rules::Rule& rule, std::optional<double> seeds) {
 // What a rule tells of seed with a hard coat is of seed left whole; how much less a nick leaves
 // behind nobody has counted for most kinds, so it is told and not reckoned.
 void add_deferral(const species_rules::Rule& rule, std::vector<Reason>& risks) {
-  using species_rules::Treatment;
-  const double defers = value_or(rule.seed.deferral_share, 0.0);
-  if (defers < deferral_worth_saying) {
+  if (!keeps_for_another_season(rule)) {
     return;
   }
-  const auto& nick = rule.sowing.scarify;
-  const bool better_nicked =
-      nick && (nick->value == Treatment::needed || nick->value == Treatment::helpful);
-  risks.push_back({better_nicked ? ReasonCode::defers_whole : ReasonCode::defers,
+  const double defers = value_or(rule.seed.deferral_share, 0.0);
+  risks.push_back({helps(rule.sowing.scarify) ? ReasonCode::defers_whole : ReasonCode::defers,
                    {{"share", Share{rounded_share(defers)}}}});
 }
 
@@ -117,8 +109,7 @@ std::string keep_now(const species_rules::Rule& rule, const SeedState& seed) {
 // for what is due now, unless the grower is away.
 std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
   const Date today = input.garden.today;
-  const std::optional<Date> water =
-      timing.verdict == Verdict::water_now ? std::optional{today} : timing.water.expected.p50;
+  const std::optional<Date> water = day_of_water(timing.verdict, timing.water, today);
   if (!water) {
     return std::nullopt;
   }
@@ -134,7 +125,7 @@ std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
   timing.reasons.insert(timing.reasons.begin(),
                         {ReasonCode::last_chance, {{"no_later_than", *latest}}});
   const bool could_today =
-      timing.verdict == Verdict::water_now && !is_away(input.garden.garden, today);
+      timing.verdict == Verdict::water_now && !is_away(input.garden.garden.away, today);
   return could_today ? std::optional{today} : std::nullopt;
 }
 
@@ -177,7 +168,7 @@ Sowing sowing_of(const LineInput& input, LineTiming timing, Decision decision) {
   line.expected = std::move(decision.expected);
   line.keep_back = decision.keep_back;
   line.sow_on = sow_on(input, timing);
-  line.how = how_of(rule, line.seeds);
+  line.how = how_of(rule);
   for (const species_rules::Remark& caution : rule.cautions) {
     line.cautions.push_back(caution.value);
   }

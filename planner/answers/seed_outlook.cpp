@@ -5,6 +5,7 @@
 #include "planner/answers/figures.hpp"
 #include "planner/answers/rules_report.hpp"
 #include "planner/answers/seed_reasons.hpp"
+#include "planner/model/keeping.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_state.hpp"
 #include "species-rules/seed_parameters.hpp"
@@ -25,42 +26,18 @@ using species_rules::ShareRange;
 using species_rules::Store;
 
 constexpr double warm_c = species_rules::room_c;
-constexpr double cool_c = 5.0;
+constexpr double cool_c = keeping_cool_c;
 constexpr double days_a_year = 365.25;
 constexpr int year_days = 365;
 constexpr int search_step_days = 5;
 // A way that is better by less than this is not worth its trouble (common practice, no source).
 constexpr double worth_the_trouble = 0.01;
 
-StoreStage stage(double store_c, std::optional<Date> until) {
-  StoreStage result;
-  result.store_c = store_c;
-  result.until = until;
-  return result;
-}
-
-// What is planned for later is left out: that is what the answer is about.
-std::vector<StoreStage> stages_until(const std::vector<StoreStage>& stages, Date today) {
-  std::vector<StoreStage> past;
-  for (const StoreStage& next : stages) {
-    past.push_back(next);
-    if (!next.until || *next.until >= today) {
-      break;
-    }
-  }
-  if (past.empty()) {
-    past.push_back({});
-    past.back().known = false;
-  }
-  past.back().until = today;
-  return past;
-}
-
 Packet packet_of(const SeedOutlookRequest& request, Date today) {
   Packet packet;
   packet.taxon = request.taxon;
   packet.harvested = harvest_of(request.age, today);
-  packet.stored = stages_until(request.stored, today);
+  packet.stored = stages_until(request.stored, today, false);
   packet.tested = request.tested;
   return packet;
 }
@@ -96,13 +73,12 @@ struct ToKeep {
   Date today;
 
   [[nodiscard]] SeedState in_a_year(int warm_days) const {
-    Packet kept = packet;
-    if (warm_days > 0) {
-      kept.stored.push_back(stage(warm_c, today + Days{warm_days}));
-    }
-    if (warm_days < year_days) {
-      kept.stored.push_back(stage(cool_c, {}));
-    }
+    const Keeping::Way way = warm_days == 0          ? Keeping::Way::cool
+                             : warm_days < year_days ? Keeping::Way::warm_then_cool
+                                                     : Keeping::Way::warm;
+    const std::optional<Date> warm_until =
+        way == Keeping::Way::warm_then_cool ? std::optional{today + Days{warm_days}} : std::nullopt;
+    const Packet kept = kept_so(packet, {way, warm_until}, today);
     return seed_state(kept, rule, today + Days{year_days});
   }
 };

@@ -1,5 +1,7 @@
 #include "planner/answers/tasks.hpp"
 
+#include "planner/model/sowing_days.hpp"
+
 #include <algorithm>
 #include <array>
 #include <map>
@@ -39,21 +41,15 @@ constexpr int usual_keep_seasons = 3;
 
 using Members = std::vector<const Sowing*>;
 
-bool is_away(const Presence& presence, Date day) {
-  return std::any_of(presence.away.begin(), presence.away.end(), [&](const AwayPeriod& period) {
-    return period.from <= day && day <= period.to;
-  });
-}
-
 Date moved_from_away(const Presence& presence, Date day, Date earliest) {
   Date before = day;
-  while (before >= earliest && is_away(presence, before)) {
+  while (before >= earliest && is_away(presence.away, before)) {
     before -= Days{1};
   }
   if (before >= earliest) {
     return before;
   }
-  while (is_away(presence, day)) {
+  while (is_away(presence.away, day)) {
     day += Days{1};
   }
   return day;

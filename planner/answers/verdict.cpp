@@ -16,6 +16,10 @@ std::string_view name_of(Verdict verdict) {
   return {};
 }
 
+std::optional<Date> day_of_water(Verdict verdict, const FirstWater& water, Date today) {
+  return verdict == Verdict::water_now ? std::optional{today} : water.expected.p50;
+}
+
 Verdict verdict_of(Open open) {
   switch (open) {
   case Open::yes:

@@ -1,5 +1,6 @@
 #include "planner/answers/work_facts.hpp"
 
+#include "planner/answers/expectation.hpp"
 #include "planner/model/first_rest.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "species-rules/growth.hpp"
@@ -15,23 +16,11 @@ using species_rules::Choice;
 using species_rules::Estimate;
 using species_rules::Treatment;
 
-// From this share on pots are kept for another cooling limb.
-constexpr double deferral_worth_keeping = 0.15;
 // Where a rule says nothing (common practice, no source).
 constexpr double usual_wake_above_k = 2.0;
 
 std::optional<double> value_of(const std::optional<Estimate>& estimate) {
   return estimate ? std::optional{estimate->value} : std::nullopt;
-}
-
-bool helps(const std::optional<Choice<Treatment>>& treatment) {
-  return treatment &&
-         (treatment->value == Treatment::needed || treatment->value == Treatment::helpful);
-}
-
-bool gains_by_mat(const species_rules::Rule& rule) {
-  return rule.sowing.mat && (rule.sowing.mat->value == species_rules::Mat::needed ||
-                             rule.sowing.mat->value == species_rules::Mat::helpful);
 }
 
 // Cool starters are not to be warmed at night, unless their rule says so.
@@ -101,6 +90,16 @@ void add_rest(const LineInput& input,
 
 } // namespace
 
+bool helps(const std::optional<Choice<Treatment>>& treatment) {
+  return treatment &&
+         (treatment->value == Treatment::needed || treatment->value == Treatment::helpful);
+}
+
+bool keeps_for_another_season(const species_rules::Rule& rule) {
+  constexpr double much = 0.15; // common practice, no source
+  return value_or(rule.seed.deferral_share, 0.0) >= much;
+}
+
 WorkFacts work_facts(const LineInput& input,
                      BenchSeasons& seasons,
                      const std::optional<climate::Season>& season,
@@ -124,7 +123,7 @@ WorkFacts work_facts(const LineInput& input,
   if (rule.seedling.keep_seasons) {
     facts.keep_seasons = static_cast<int>(std::lround(rule.seedling.keep_seasons->value));
   }
-  facts.defers = value_or(rule.seed.deferral_share, 0.0) >= deferral_worth_keeping;
+  facts.defers = keeps_for_another_season(rule);
   if (season) {
     add_rest(input, seasons, *season, water, facts);
   }

@@ -1,5 +1,7 @@
 #include "planner/model/account.hpp"
 
+#include "planner/statistics/log_weights.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
@@ -92,16 +94,7 @@ std::vector<double> weights_of(const std::vector<Fates>& fates, const SowingReco
   for (const Fates& one : fates) {
     weights.push_back(log_likelihood(one, record));
   }
-  const double top = *std::max_element(weights.begin(), weights.end());
-  double sum = 0.0;
-  for (double& weight : weights) {
-    weight = std::exp(weight - top);
-    sum += weight;
-  }
-  for (double& weight : weights) {
-    weight /= sum;
-  }
-  return weights;
+  return shares_of_logs(std::move(weights));
 }
 
 // Chances of 0..n of a beta-binomial with weights a and b.

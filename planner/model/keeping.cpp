@@ -13,9 +13,13 @@ StoreStage stage_at(double store_c, std::optional<Date> until) {
   return stage;
 }
 
-std::vector<StoreStage> stages_until(const Packet& packet, Date today) {
+} // namespace
+
+std::vector<StoreStage> stages_until(const std::vector<StoreStage>& stages,
+                                     Date today,
+                                     bool known_when_empty) {
   std::vector<StoreStage> past;
-  for (const StoreStage& next : packet.stored) {
+  for (const StoreStage& next : stages) {
     past.push_back(next);
     if (!next.until || *next.until >= today) {
       break;
@@ -23,20 +27,18 @@ std::vector<StoreStage> stages_until(const Packet& packet, Date today) {
   }
   if (past.empty()) {
     past.push_back(stage_at(species_rules::room_c, {}));
-    past.back().known = !packet.received.has_value();
+    past.back().known = known_when_empty;
   }
   past.back().until = today;
   return past;
 }
-
-} // namespace
 
 Packet kept_so(const Packet& packet, const Keeping& keeping, Date today) {
   Packet kept = packet;
   if (keeping.way == Keeping::Way::as_it_is) {
     return kept;
   }
-  kept.stored = stages_until(packet, today);
+  kept.stored = stages_until(packet.stored, today, !packet.received);
   if (keeping.way != Keeping::Way::cool) {
     kept.stored.push_back(stage_at(species_rules::room_c, keeping.warm_until));
   }

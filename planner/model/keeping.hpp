@@ -4,6 +4,7 @@
 #include "planner/garden/packet.hpp"
 
 #include <optional>
+#include <vector>
 
 namespace nightsow::planner {
 
@@ -15,6 +16,12 @@ struct Keeping {
   std::optional<Date> warm_until; ///< of warm_then_cool alone
 };
 
+/// The stages of a store up to today, the last one cut there; what is written for later falls away.
+/// Where nothing is written: a room, which is known or not.
+[[nodiscard]] std::vector<StoreStage> stages_until(const std::vector<StoreStage>& stages,
+                                                   Date today,
+                                                   bool known_when_empty);
+
 /// The fridge that stands for "cool and dry", °C.
 inline constexpr double keeping_cool_c = 5.0;
 
@@ -23,7 +30,7 @@ inline constexpr double keeping_cool_c = 5.0;
 [[nodiscard]] Packet kept_so(const Packet& packet, const Keeping& keeping, Date today);
 
 /// The day until which warmth, with the fridge after it, leaves most seed alive and ripe on a day
-/// to come; empty where neither a few days of warmth nor all of them but a few are best.
+/// to come; empty where the fridge from today on leaves as much.
 /// `alive_and_ripe` tells the share of a packet on that day.
 template <class AliveAndRipe>
 [[nodiscard]] std::optional<Date> best_warm_until(const Packet& packet,

@@ -7,20 +7,14 @@
 
 namespace nightsow::planner {
 
-namespace {
-
-constexpr int searched_days = 366;
-
-} // namespace
-
-bool is_away(const Garden& garden, Date day) {
-  return std::any_of(garden.away.begin(), garden.away.end(), [&](const AwayPeriod& period) {
+bool is_away(std::span<const AwayPeriod> away, Date day) {
+  return std::any_of(away.begin(), away.end(), [&](const AwayPeriod& period) {
     return period.from <= day && day <= period.to;
   });
 }
 
 bool is_sowing_day(const Garden& garden, Date day) {
-  const bool away = is_away(garden, day);
+  const bool away = is_away(garden.away, day);
   if (away || garden.sowing_days.empty()) {
     return !away;
   }
@@ -36,7 +30,7 @@ std::optional<Date> sowing_day_for(const Garden& garden, Date today, Date water)
     }
   }
   const Date from = std::max(today, water);
-  for (Date day = from; day <= from + Days{searched_days}; day += Days{1}) {
+  for (Date day = from; day <= from + Days{sowing_days_searched}; day += Days{1}) {
     if (is_sowing_day(garden, day)) {
       return day;
     }

@@ -4,11 +4,15 @@
 #include "planner/garden/garden.hpp"
 
 #include <optional>
+#include <span>
 
 namespace nightsow::planner {
 
+/// So many days are looked at for one to sow on.
+inline constexpr int sowing_days_searched = 366;
+
 /// Whether the day lies in one of the periods in which the grower is away.
-[[nodiscard]] bool is_away(const Garden& garden, Date day);
+[[nodiscard]] bool is_away(std::span<const AwayPeriod> away, Date day);
 
 /// Whether the grower sows on that day: one of the garden's weekdays (any, when it names none) and
 /// not away.

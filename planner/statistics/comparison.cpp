@@ -1,5 +1,7 @@
 #include "planner/statistics/comparison.hpp"
 
+#include "planner/statistics/log_weights.hpp"
+
 #include <boost/math/tools/roots.hpp>
 
 #include <algorithm>
@@ -8,6 +10,7 @@
 #include <cstdint>
 #include <functional>
 #include <limits>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -26,20 +29,10 @@ struct Possible {
 
   [[nodiscard]] std::vector<double> chances(double log_ratio) const {
     std::vector<double> list;
-    double top = -std::numeric_limits<double>::infinity();
     for (std::size_t i = 0; i < log_weights.size(); ++i) {
       list.push_back(log_weights[i] + static_cast<double>(i) * log_ratio);
-      top = std::max(top, list.back());
     }
-    double sum = 0.0;
-    for (double& value : list) {
-      value = std::exp(value - top);
-      sum += value;
-    }
-    for (double& value : list) {
-      value /= sum;
-    }
-    return list;
+    return shares_of_logs(std::move(list));
   }
 };
 
