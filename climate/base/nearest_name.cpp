@@ -13,6 +13,13 @@ char lower(char c) {
 
 } // namespace
 
+bool begins_as(std::string_view text, std::string_view word) {
+  return text.size() >= word.size() &&
+         std::equal(word.begin(), word.end(), text.begin(), [](char a, char b) {
+           return lower(a) == lower(b);
+         });
+}
+
 std::size_t edit_distance(std::string_view a, std::string_view b) {
   std::vector<std::size_t> before_last(b.size() + 1);
   std::vector<std::size_t> last(b.size() + 1);

@@ -7,6 +7,9 @@
 
 namespace nightsow {
 
+/// Whether the text begins as the word does, upper and lower case alike (ASCII).
+[[nodiscard]] bool begins_as(std::string_view text, std::string_view word);
+
 /// Letters to insert, delete, replace or swap with their neighbour to turn one word into the other
 /// (optimal string alignment); upper and lower case count as equal (ASCII).
 [[nodiscard]] std::size_t edit_distance(std::string_view a, std::string_view b);

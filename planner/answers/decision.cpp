@@ -7,6 +7,7 @@
 #include "planner/model/nights_for_rule.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -52,6 +53,13 @@ std::optional<int> keep_back(const LineInput& input) {
   return static_cast<int>(std::floor(*seeds * (1.0 - sown_of_irreplaceable)));
 }
 
+// The day of most plants from that one on.
+Date best_day(const KeptWay& way, Date from) {
+  const auto best =
+      std::max_element(way.shares.begin() + days_between(way.first, from), way.shares.end());
+  return way.first + Days{static_cast<int>(best - way.shares.begin())};
+}
+
 /// The packet in the season at hand.
 struct Here {
   const LineInput& input;
@@ -87,8 +95,8 @@ struct Here {
   }
 };
 
-// What the packet gives next season, kept the best way; its nights are taken to allow water when
-// this season's do, else from the start of the limb (hot starters: of the planning year) on.
+// What the packet gives next season, kept the best way, from the day on which that season's nights
+// are expected to allow it.
 struct NextSeason {
   Date best{};
   double share = 0.0;
@@ -96,25 +104,22 @@ struct NextSeason {
 
 NextSeason next_season(const LineInput& input,
                        BenchSeasons& seasons,
-                       const climate::Season& season,
-                       std::optional<Date> nights_hold) {
+                       const climate::Season& season) {
   const climate::Phases& phases = *seasons.station().turning.phases;
   const climate::Season next = season_after(phases, season, input.garden.today);
+  const LineTiming timing = line_timing(input, seasons, next);
+  const std::optional<Date> from = day_of_water(timing.verdict, timing.water, input.garden.today);
+  if (timing.never || !from) {
+    return {};
+  }
   const bool hot = start_of(input.rule.rule) == Start::hot;
   Prospects prospects{input, seasons, {input.bench, next, hot, uses_mat(input.rule.rule)}};
-  const Date begins = hot ? next.planning_begins : next.limb_begins;
-  const Date from =
-      nights_hold ? std::max(begins, *nights_hold + (next.hottest - season.hottest)) : begins;
-  const std::vector<KeptWay> ways = kept_ways(input, prospects, from);
-  const KeptWay& way = best_way(ways, input.packet.seeds.middle());
-  NextSeason result;
-  for (std::size_t day = 0; day < way.shares.size(); ++day) {
-    const Date date = way.first + Days{static_cast<int>(day)};
-    if (date >= from && way.shares[day] > result.share) {
-      result = {date, way.shares[day]};
-    }
+  if (*from < prospects.first_day() || *from > prospects.last_day()) {
+    return {};
   }
-  return result;
+  const std::vector<KeptWay> ways = kept_ways(input, prospects, *from);
+  const KeptWay& way = best_way(ways, input.packet.seeds.middle());
+  return {best_day(way, *from), way.most};
 }
 
 void tell_routes(const Here& here, Decision& decision) {
@@ -124,12 +129,8 @@ void tell_routes(const Here& here, Decision& decision) {
                                    decision.routes.end(),
                                    [&](const RouteAnswer& other) { return other.route == route; });
     if (!known) {
-      const auto best = std::max_element(way.shares.begin() + days_between(way.first, here.allowed),
-                                         way.shares.end());
-      decision.routes.push_back({route,
-                                 here.told(way.most),
-                                 way.first + Days{static_cast<int>(best - way.shares.begin())},
-                                 way.keeping.warm_until});
+      decision.routes.push_back(
+          {route, here.told(way.most), best_day(way, here.allowed), way.keeping.warm_until});
     }
   }
 }
@@ -180,9 +181,7 @@ void weigh_next_season(const Here& here,
   }
   const bool unripe = now < worth_sowing_unripe * if_ripe;
   const double with_carried = unripe ? now : now + carried_share * std::max(0.0, if_ripe - now);
-  const bool binds = timing.gate && timing.gate->binds;
-  const NextSeason next = next_season(
-      here.input, seasons, season, binds ? timing.gate->holds.p50 : std::optional<Date>{});
+  const NextSeason next = next_season(here.input, seasons, season);
   if (next.share > 0.0) {
     decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
   }
@@ -211,13 +210,26 @@ void weigh_next_season(const Here& here,
   }
 }
 
+// Plants on both days, where they differ in whole plants.
 Reason with_plants(ReasonCode code, const Here& here, Date day, Date other) {
   Reason reason{code, {{"when", day}}};
-  if (here.seeds) {
-    reason.values.push_back({"plants", here.plants(here.share_on(day))});
-    reason.values.push_back({"other", here.plants(here.share_on(other))});
+  const int then = here.plants(here.share_on(day));
+  const int otherwise = here.plants(here.share_on(other));
+  if (here.seeds && then != otherwise) {
+    reason.values.push_back({"plants", then});
+    reason.values.push_back({"other", otherwise});
   }
   return reason;
+}
+
+// Nights may come late that are still awaited.
+void tell_late_nights(LineTiming& timing) {
+  const std::optional<Date>& latest = timing.water.no_later_than;
+  const bool waits = timing.verdict == Verdict::wait && timing.gate && timing.gate->binds;
+  if (waits && latest && timing.gate->holds.p90 && *timing.gate->holds.p90 > *latest) {
+    timing.risks.push_back({ReasonCode::holds_after_best,
+                            {{"when", *timing.gate->holds.p90}, {"no_later_than", *latest}}});
+  }
 }
 
 // The day to act is the later of what nights allow and the first day of the window.
@@ -249,6 +261,22 @@ void move_into_window(const Here& here, const WaterWindow& window, LineTiming& t
           with_plants(ReasonCode::best_before_holds, here, window.best, here.allowed));
     }
   }
+}
+
+// Some come up, and in nine of ten cases none of them lives; what takes most of them.
+void tell_hardly_any(const std::optional<Expected>& expected, LineTiming& timing) {
+  if (!expected || expected->plants.p90 > 0.0 || expected->seedlings.mean < 1.0) {
+    return;
+  }
+  const LostSeeds& lost = expected->losses;
+  const std::array<std::pair<double, const char*>, 5> losses{{{lost.frost, "frost"},
+                                                              {lost.heat, "heat"},
+                                                              {lost.lost_wet, "lost_wet"},
+                                                              {lost.too_late, "too_late"},
+                                                              {lost.rest, "rest"}}};
+  const auto* most = std::max_element(losses.begin(), losses.end());
+  timing.reasons.insert(timing.reasons.begin(),
+                        {ReasonCode::hardly_any_lives, {{"loss", std::string(most->second)}}});
 }
 
 void tell_keeping(const Here& here, LineTiming& timing) {
@@ -329,6 +357,8 @@ Decision decide_on(Here here,
     decision.expected = here.prospects.expected(*day, decision.keeping, sown);
     tell_mat(here, seasons, season, decision.expected, sown, timing);
   }
+  tell_late_nights(timing);
+  tell_hardly_any(decision.expected, timing);
   sort_routes(decision.routes);
   return decision;
 }
@@ -354,6 +384,7 @@ Decision decide(const LineInput& input,
     Decision decision;
     decision.expected = prospects.expected(*allowed, {}, seeds);
     decision.route = "sow_now";
+    tell_hardly_any(decision.expected, timing);
     decision.routes.push_back(
         {"sow_now",
          decision.expected ? std::optional{decision.expected->plants.mean} : std::nullopt,
@@ -362,7 +393,7 @@ Decision decide(const LineInput& input,
     return decision;
   }
   Here here{input, prospects, kept_ways(input, prospects, *allowed), *allowed, seeds};
-  here.factor = prospects.all_cases_factor(*allowed, here.best().keeping);
+  here.factor = prospects.all_cases_factor(best_day(here.best(), *allowed), here.best().keeping);
   return decide_on(std::move(here), seasons, season, timing);
 }
 

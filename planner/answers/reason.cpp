@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 73> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 75> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -73,6 +73,8 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 73> names{{
     {Code::last_chance, "last_chance"},
     {Code::window_begins, "window_begins"},
     {Code::best_before_holds, "best_before_holds"},
+    {Code::holds_after_best, "holds_after_best"},
+    {Code::hardly_any_lives, "hardly_any_lives"},
     {Code::late_for_it, "late_for_it"},
     {Code::better_next_season, "better_next_season"},
     {Code::sow_now_loses_least, "sow_now_loses_least"},

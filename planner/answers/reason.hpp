@@ -82,6 +82,8 @@ enum class ReasonCode {
   window_begins, ///< when, plants, other: plants from water then, and from when nights allow it;
                  ///< the two here and below may be left out
   best_before_holds,   ///< when, plants, other: the best time is over when nights allow it
+  holds_after_best,    ///< when, no_later_than: in a late season nights hold only then
+  hardly_any_lives,    ///< loss: what takes most of the seedlings
   late_for_it,         ///< no_later_than, share: of the plants lost by being late
   better_next_season,  ///< when, plants, now
   sow_now_loses_least, ///< plants, waiting: seed that dies fast

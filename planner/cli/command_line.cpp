@@ -60,6 +60,7 @@ PlanCommand plan_command(const TypedWords& typed, std::optional<int> season) {
   command.request.season = season;
   command.why = typed.why;
   command.work = typed.work;
+  command.packets = typed.asked_packets;
   const auto file = [](const char* option, const MaybeText& text) {
     return text ? std::filesystem::path{typed_text(option, *text)} : std::filesystem::path{};
   };

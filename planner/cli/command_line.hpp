@@ -27,7 +27,8 @@ namespace nightsow::planner {
 struct PlanCommand {
   PlanRequest request;
   bool why = false;
-  bool work = false; ///< trays and the season's work, too
+  bool work = false;                ///< trays and the season's work, too
+  std::vector<std::string> packets; ///< only these, by id or name; empty: all
   // Files to write besides; empty: not asked for.
   std::filesystem::path calendar;
   std::filesystem::path csv;

@@ -52,6 +52,9 @@ void add_common(CLI::App& app, TypedWords& typed) {
 void add_plan(CLI::App& app, TypedWords& typed) {
   CLI::App& plan =
       command(app, "plan", "this season: what to sow, when to water first, how, what waits");
+  plan.add_option(
+          "PACKET", typed.asked_packets, "only these: ids, or how their names begin (default: all)")
+      ->type_name("");
   option(plan, "--only", typed.only, "cool|hot", "only what starts in cool nights, or in hot ones");
   flag(plan, "--why", typed.why, "every reason, not only the first of each line");
   flag(plan, "--work", typed.work, "trays, and the season's work on them day by day");
@@ -59,7 +62,8 @@ void add_plan(CLI::App& app, TypedWords& typed) {
   option(plan, "--csv", typed.csv, "FILE", "write the plan as a table, a row a packet");
   option(plan, "--sheet", typed.sheet, "FILE", "write a sheet to print and pencil counts in");
   option(plan, "--labels", typed.labels, "FILE", "write labels to print, one a pot, as HTML");
-  plan.footer(command_footer("--garden my-garden plan --only cool --why"));
+  plan.footer(command_footer("--garden my-garden plan --only cool\n"
+                             "  nightsow --garden my-garden plan --why Albuca"));
 }
 
 void add_today(CLI::App& app) {

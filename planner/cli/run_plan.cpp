@@ -1,6 +1,7 @@
 #include "planner/cli/run_plan.hpp"
 
 #include "climate/base/file.hpp"
+#include "planner/answers/asked_packets.hpp"
 #include "planner/cli/about_garden.hpp"
 #include "planner/render/answer_text.hpp"
 #include "planner/render/plan_files.hpp"
@@ -33,7 +34,8 @@ Outcome run(const PlanCommand& command, const CommonOptions& common, const Surro
     TextStyle style = style_of(common, around);
     style.why = command.why;
     style.work = command.work;
-    const PlanAnswer answer = plan(garden, command.request);
+    PlanAnswer answer = plan(garden, command.request);
+    keep_asked(command.packets, answer);
     std::string notes = written(command.calendar, answer, plan_calendar);
     notes += written(command.csv, answer, plan_csv);
     notes +=

@@ -25,6 +25,7 @@ struct TypedWords {
   bool strict = false;
   bool fahrenheit = false;
   // plan
+  std::vector<std::string> asked_packets;
   MaybeText only;
   bool why = false;
   bool work = false;

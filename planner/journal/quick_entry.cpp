@@ -1,30 +1,18 @@
 #include "planner/journal/quick_entry.hpp"
 
+#include "climate/base/nearest_name.hpp"
 #include "climate/base/problem.hpp"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include <algorithm>
-#include <cctype>
 #include <string_view>
 #include <utility>
 
 namespace nightsow::planner {
 
 namespace {
-
-std::string small(std::string_view text) {
-  std::string result(text);
-  std::transform(result.begin(), result.end(), result.begin(), [](unsigned char letter) {
-    return static_cast<char>(std::tolower(letter));
-  });
-  return result;
-}
-
-bool begins(std::string_view text, std::string_view with) {
-  return small(text).starts_with(small(with));
-}
 
 template <typename Value, typename Fits>
 std::vector<Value> those(const std::vector<Value>& all, Fits fits) {
@@ -60,8 +48,8 @@ std::vector<Packet> packets_called(const std::string& what, const std::vector<Pa
   return first_found(
       in_hand,
       [&](const Packet& packet) { return packet.id == what; },
-      [&](const Packet& packet) { return small(packet.taxon) == small(what); },
-      [&](const Packet& packet) { return begins(packet.taxon, what); });
+      [&](const Packet& packet) { return edit_distance(packet.taxon, what) == 0; },
+      [&](const Packet& packet) { return begins_as(packet.taxon, what); });
 }
 
 } // namespace
@@ -71,8 +59,8 @@ std::vector<RecordedSowing> sowings_called(const std::string& what, const Record
       records.sowings,
       [&](const RecordedSowing& sowing) { return std::to_string(sowing.id) == what; },
       [&](const RecordedSowing& sowing) { return sowing.packet_id == what; },
-      [&](const RecordedSowing& sowing) { return small(sowing.taxon) == small(what); },
-      [&](const RecordedSowing& sowing) { return begins(sowing.taxon, what); });
+      [&](const RecordedSowing& sowing) { return edit_distance(sowing.taxon, what) == 0; },
+      [&](const RecordedSowing& sowing) { return begins_as(sowing.taxon, what); });
 }
 
 RecordedSowing sowing_meant(const QuickSowing& typed,

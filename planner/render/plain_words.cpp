@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 82> phrases{{
+constexpr std::array<Phrase, 87> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -30,6 +30,11 @@ constexpr std::array<Phrase, 82> phrases{{
     {"store", "warm_then_fridge", "warm and dry first, then dry in the fridge"},
     {"store", "as_it_is", "as it is"},
     {"store", "sow_at_once", "do not store it, sow it at once"},
+    {"loss", "frost", "to frost"},
+    {"loss", "heat", "to heat"},
+    {"loss", "lost_wet", "to rot and damping off"},
+    {"loss", "too_late", "because they come up too late or stay too small"},
+    {"loss", "rest", "in that rest"},
     {"route", "sow_now", "sown today"},
     {"route", "keep_warm", "kept warm and dry"},
     {"route", "fridge", "kept in the fridge"},

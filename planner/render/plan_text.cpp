@@ -19,20 +19,21 @@ namespace nightsow::planner {
 namespace {
 
 /// A part of the screen, in the order in which a grower needs them.
-enum class Part { now, ripeness, cool_nights, milder_days, unknown, hot_season };
+enum class Part { now, ripeness, cool_nights, milder_days, unknown, hot_season, hardly_worth };
 
 struct PartHeading {
   Part part;
   std::string_view text;
 };
 
-constexpr std::array<PartHeading, 6> parts{{
+constexpr std::array<PartHeading, 7> parts{{
     {Part::now, "Now: sow, and give first water"},
     {Part::ripeness, "Waiting for the seed to ripen"},
     {Part::cool_nights, "Waiting for cool nights"},
     {Part::milder_days, "Waiting for milder days"},
     {Part::unknown, "Unknown, until the readings say more"},
     {Part::hot_season, "In the hot season"},
+    {Part::hardly_worth, "Hardly worth its seed here, as things stand"},
 }};
 
 bool gives(const Sowing& sowing, ReasonCode code) {
@@ -42,6 +43,10 @@ bool gives(const Sowing& sowing, ReasonCode code) {
 }
 
 Part part_of(const Sowing& sowing) {
+  // What cannot wait stays where it is seen first.
+  if (gives(sowing, ReasonCode::hardly_any_lives) && sowing.start != "at_once") {
+    return Part::hardly_worth;
+  }
   if (sowing.verdict == Verdict::water_now) {
     return Part::now;
   }

@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 73> table{{
+constexpr std::array<Wording, 75> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -262,6 +262,14 @@ constexpr std::array<Wording, 73> table{{
      "when plants other",
      "Its best time here lies before nights hold, near {when}[: about {plants:plant} then, "
      "{other} later]; a cooler place would let it start in time."},
+    {Code::holds_after_best,
+     "when no_later_than",
+     "In a late season nights hold only near {when}, when its best time is over: give it first "
+     "water then all the same, or by {no_later_than} in a cooler place."},
+    {Code::hardly_any_lives,
+     "loss",
+     "Hardly any of it is likely to live through its first rest here: most are lost {loss}. Find "
+     "it a place that spares it that before you sow."},
     {Code::late_for_it,
      "no_later_than share",
      "Its best time ended {no_later_than}: {share} of the plants of a sowing in time are lost by "
@@ -272,8 +280,8 @@ constexpr std::array<Wording, 73> table{{
      "{now} in this one]."},
     {Code::sow_now_loses_least,
      "plants waiting",
-     "Its seed dies faster than nights cool: water it now, as cool as can be[, for about "
-     "{plants:plant} against {waiting} if it waits]."},
+     "Its seed will not wait for the nights it likes: water it now[, for about {plants:plant} "
+     "against {waiting} if it waits]."},
     {Code::keep_otherwise,
      "store until plants other",
      "Until then keep it {store}[, the warmth until {until}][: about {plants:plant}, against "

@@ -4,6 +4,7 @@
 #include "planner/garden/change.hpp"
 #include "tests/scenarios/claims.hpp"
 #include "tests/scenarios/scenario.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -22,8 +23,7 @@ namespace {
 namespace fs = std::filesystem;
 
 const fs::path scenario_folder = NIGHTSOW_SCENARIOS;
-const fs::path measured_folder =
-    fs::path(NIGHTSOW_SOURCE_DIR).parent_path() / "shared" / "weather" / "series";
+const fs::path measured_folder = support::shared_weather() / "series";
 
 /// One scenario on one half of the Earth.
 struct Run {
@@ -73,15 +73,20 @@ planner::LoadedGarden invented_garden(const Scenario& scenario, bool north) {
   return support::garden_of(garden);
 }
 
-// Measured in the south; the other half is its mirror.
+// As measured on its own half; the other is its mirror.
 planner::LoadedGarden measured_garden(const Scenario& scenario, bool north) {
+  support::InventedGarden invented = scenario.garden;
+  if (scenario.measured_in_the_north) {
+    invented.climate.hottest_day_of_year = support::hottest_in_the_north;
+  }
   const fs::path file = measured_folder / scenario.readings;
   const std::array readings{
       climate::read_readings(read_whole_file(file, "the scenario"), file.string())};
   const planner::LoadedGarden garden = planner::as_of(
-      support::folder_of(scenario.garden, climate::merge_readings(readings), *scenario.today),
+      support::folder_of(invented, climate::merge_readings(readings), *scenario.today),
       *scenario.today);
-  return north ? planner::apply(planner::Mirror{}, garden) : garden;
+  return north != scenario.measured_in_the_north ? planner::apply(planner::Mirror{}, garden)
+                                                 : garden;
 }
 
 class Scenarios : public testing::TestWithParam<Run> {};

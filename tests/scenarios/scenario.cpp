@@ -87,8 +87,13 @@ bool read_packet(const std::string& words, Scenario& scenario) {
 }
 
 bool read_readings(const std::string& words, Scenario& scenario) {
-  scenario.readings = words;
-  return parts_of(words, R"([\w.-]+\.csv)").size() == 1;
+  const Parts parts = parts_of(words, R"(([\w.-]+\.csv)(, in the north)?)");
+  if (parts.empty()) {
+    return false;
+  }
+  scenario.readings = parts[1];
+  scenario.measured_in_the_north = !parts[2].empty();
+  return true;
 }
 
 bool read_title(const std::string& words, Scenario& scenario) {

@@ -30,7 +30,8 @@ struct Scenario {
   std::string source;
   support::InventedGarden garden; ///< with the hottest night of the south
   std::string readings;           ///< a file of measured readings instead of an invented climate
-  std::optional<Date> today;      ///< only with measured readings
+  bool measured_in_the_north = false;
+  std::optional<Date> today; ///< only with measured readings
   std::vector<Expectation> expectations;
   std::vector<std::string> faults; ///< what is not understood or missing, with its line
 };

@@ -5,6 +5,7 @@
 #include "climate/readers/read_readings.hpp"
 #include "climate/screen.hpp"
 #include "climate/smooth_year.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -28,7 +29,7 @@ struct Place {
 };
 
 std::filesystem::path series_file(const char* name) {
-  return std::filesystem::path(NIGHTSOW_SOURCE_DIR) / "../shared/weather/series" / name;
+  return support::shared_weather() / "series" / name;
 }
 
 DailySeries series_of(const std::filesystem::path& file) {

@@ -6,6 +6,7 @@
 #include "climate/readers/read_readings.hpp"
 #include "planner/answers/climate_report.hpp"
 #include "tests/support/invented_garden.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -110,7 +111,7 @@ const std::vector<MonthlyMeans> computed{
 class MonthlyMeansOfSeries : public testing::TestWithParam<MonthlyMeans> {};
 
 TEST_P(MonthlyMeansOfSeries, AreThoseComputedWithoutUs) {
-  const fs::path folder = fs::path(NIGHTSOW_SOURCE_DIR) / ".." / "shared" / "weather";
+  const fs::path folder = support::shared_weather();
   if (!fs::is_directory(folder)) {
     GTEST_SKIP() << "there is no " << folder << " here";
   }

@@ -4,6 +4,7 @@
 #include "climate/readers/read_readings.hpp"
 #include "climate/screen.hpp"
 #include "climate/smooth_year.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -51,8 +52,7 @@ struct PooledRelapse {
 };
 
 std::vector<std::filesystem::path> series_files() {
-  const std::filesystem::path folder =
-      std::filesystem::path(NIGHTSOW_SOURCE_DIR) / "../shared/weather/series";
+  const std::filesystem::path folder = support::shared_weather() / "series";
   std::vector<std::filesystem::path> files;
   if (std::filesystem::exists(folder)) {
     for (const auto& entry : std::filesystem::directory_iterator(folder)) {

@@ -3,6 +3,7 @@
 // are skipped; every format has an invented file of its own in the unit tests.
 #include "climate/base/file.hpp"
 #include "climate/readers/read_readings.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -172,7 +173,7 @@ protected:
   [[nodiscard]] const fs::path& folder() const { return folder_; }
 
 private:
-  fs::path folder_ = fs::path(NIGHTSOW_SOURCE_DIR) / ".." / "shared" / "weather";
+  fs::path folder_ = support::shared_weather();
 };
 
 int tenths(float celsius) {

@@ -4,6 +4,7 @@
 #include "climate/base/file.hpp"
 #include "climate/base/problem.hpp"
 #include "climate/readers/read_readings.hpp"
+#include "tests/support/source_folder.hpp"
 #include "tests/support/weather_text.hpp"
 
 #include <gtest/gtest.h>
@@ -44,7 +45,7 @@ protected:
   [[nodiscard]] const fs::path& folder() const { return folder_; }
 
 private:
-  fs::path folder_ = fs::path(NIGHTSOW_SOURCE_DIR) / ".." / "shared" / "weather" / "samples";
+  fs::path folder_ = support::shared_weather() / "samples";
 };
 
 TEST_F(Samples, OfAnArchiveInFahrenheit) {

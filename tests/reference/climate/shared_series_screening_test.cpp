@@ -7,6 +7,7 @@
 #include "climate/readers/read_readings.hpp"
 #include "climate/screen.hpp"
 #include "climate/suspicions.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -46,7 +47,7 @@ protected:
   }
 
 private:
-  fs::path folder_ = fs::path(NIGHTSOW_SOURCE_DIR) / ".." / "shared" / "weather" / "series";
+  fs::path folder_ = support::shared_weather() / "series";
 };
 
 std::ptrdiff_t values_of(const DailySeries& series) {

@@ -3,6 +3,7 @@
 #include "climate/base/file.hpp"
 #include "climate/merge_readings.hpp"
 #include "climate/readers/read_readings.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -45,7 +46,7 @@ protected:
   }
 
 private:
-  fs::path folder_ = fs::path(NIGHTSOW_SOURCE_DIR) / ".." / "shared" / "weather";
+  fs::path folder_ = support::shared_weather();
 };
 
 std::vector<std::string> lines_of(const std::string& text) {

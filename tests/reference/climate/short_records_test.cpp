@@ -3,6 +3,7 @@
 #include "climate/merge_readings.hpp"
 #include "climate/readers/read_readings.hpp"
 #include "climate/screen.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 
@@ -96,8 +97,7 @@ void add_cases(const DailySeries& series, std::size_t years, Errors& errors) {
 }
 
 TEST(ShortRecordsOfRealStations, AreNearerToWhatComesWhenTheyLeanOnATable) {
-  const std::filesystem::path folder =
-      std::filesystem::path(NIGHTSOW_SOURCE_DIR) / "../shared/weather/series";
+  const std::filesystem::path folder = support::shared_weather() / "series";
   if (!std::filesystem::exists(folder)) {
     GTEST_SKIP() << "the shared weather series are not here";
   }

@@ -2,6 +2,7 @@
 
 #include "climate/base/file.hpp"
 #include "species-rules/rule_fields.hpp"
+#include "tests/support/source_folder.hpp"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -15,8 +16,8 @@ nlohmann::json schema() {
 }
 
 TEST(RuleSchema, ThePublishedFileIsWhatTheTableOfFieldsGives) {
-  const std::string published =
-      read_whole_file(NIGHTSOW_SOURCE_DIR "/species-rules/rule.schema.json", "the rules' schema");
+  const std::string published = read_whole_file(
+      support::source_folder() / "species-rules/rule.schema.json", "the rules' schema");
   EXPECT_TRUE(published == rule_schema())
       << "write it anew: nightsow rules schema > species-rules/rule.schema.json";
 }

@@ -36,6 +36,13 @@ TEST(NearestName, CaseDoesNotCount) {
   EXPECT_EQ(edit_distance("BULBINE", "bulbine"), 0U);
 }
 
+TEST(NearestName, AWordBeginsANameWhateverItsCase) {
+  EXPECT_TRUE(begins_as("Lachenalia mutabilis", "lachen"));
+  EXPECT_TRUE(begins_as("Lachenalia", "Lachenalia"));
+  EXPECT_FALSE(begins_as("Lachenalia", "Lachenalia mutabilis"));
+  EXPECT_FALSE(begins_as("Lachenalia", "mutabilis"));
+}
+
 TEST(NearestName, SuggestsTheNearestName) {
   EXPECT_EQ(suggestion("lachanelia"), "Lachenalia");
   EXPECT_EQ(suggestion("Bulbinela"), "Bulbinella");

@@ -1,4 +1,5 @@
 #include "planner/render/to_json.hpp"
+#include "tests/support/source_folder.hpp"
 #include "tests/unit/planner/render/hand_made.hpp"
 
 #include <gtest/gtest.h>
@@ -13,7 +14,7 @@ namespace {
 using nlohmann::json;
 
 json schema(const std::string& name) {
-  std::ifstream file{NIGHTSOW_SOURCE_DIR "/planner/" + name};
+  std::ifstream file{support::source_folder() / "planner" / name};
   return json::parse(file);
 }
 

@@ -1,5 +1,6 @@
 #include "planner/render/words.hpp"
 
+#include "tests/support/source_folder.hpp"
 #include "tests/unit/planner/render/hand_made.hpp"
 
 #include <gtest/gtest.h>
@@ -16,7 +17,7 @@ namespace {
 
 // The codes as the header lists them, so that one added there cannot be forgotten here.
 std::vector<std::string> codes_in_header() {
-  std::ifstream file{NIGHTSOW_SOURCE_DIR "/planner/answers/reason.hpp"};
+  std::ifstream file{support::source_folder() / "planner/answers/reason.hpp"};
   std::string text{std::istreambuf_iterator<char>{file}, {}};
   text = text.substr(text.find("enum class ReasonCode {"));
   text = text.substr(0, text.find("};"));
