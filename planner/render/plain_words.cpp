@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 82> phrases{{
+constexpr std::array<Phrase, 88> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -30,6 +30,12 @@ constexpr std::array<Phrase, 82> phrases{{
     {"store", "warm_then_fridge", "warm and dry first, then dry in the fridge"},
     {"store", "as_it_is", "as it is"},
     {"store", "sow_at_once", "do not store it, sow it at once"},
+    {"wait", "cool_moist", "in the fridge, barely moist"},
+    {"wait", "cool_dry", "in the fridge, dry"},
+    {"wait", "warm_dry", "in a dry room"},
+    {"treated", "smoke", "smoked"},
+    {"treated", "leach", "soaked"},
+    {"treated", "scarify", "nicked"},
     {"route", "sow_now", "sown today"},
     {"route", "keep_warm", "kept warm and dry"},
     {"route", "fridge", "kept in the fridge"},
@@ -41,9 +47,9 @@ constexpr std::array<Phrase, 82> phrases{{
     {"cover", "thin", "a thin layer"},
     {"cover", "own_thickness", "as thick as the seed"},
     {"cover", "deep", "a deep layer"},
-    {"lot_cover", "surface", "on the surface"},
-    {"lot_cover", "thin", "thin cover"},
-    {"lot_cover", "deep", "deep cover"},
+    {"lot_cover", "surface", "on the surface or a dusting"},
+    {"lot_cover", "thin", "a thin layer or as thick as the seed"},
+    {"lot_cover", "deep", "a deep layer or half buried"},
     {"light", "needed", "needed, do not bury it"},
     {"light", "indifferent", "makes no difference"},
     {"light", "dark", "better dark"},
