@@ -103,6 +103,20 @@ void check_cover(const Rule& rule, const RuleCheck& check) {
                "a thinner cover, or seed that needs no light");
 }
 
+template <class... Treatments> bool any_helps(const Treatments&... treatments) {
+  return ((is(treatments, Treatment::needed) || is(treatments, Treatment::helpful)) || ...);
+}
+
+void check_deferral(const Rule& rule, const RuleCheck& check) {
+  const auto& treated = rule.seed.deferral_treated_share;
+  check.expect(in_order(treated, rule.seed.deferral_share),
+               "waits a year longer when it was treated",
+               "a share of treated seed at or under that of seed left whole");
+  check.expect(!treated || any_helps(rule.sowing.smoke, rule.sowing.leach, rule.sowing.scarify),
+               "tells of treated seed but of no treatment that helps",
+               "smoke, leach or scarify \"helpful\" or \"needed\"");
+}
+
 void check_keeping(const Rule& rule, const RuleCheck& check) {
   check.expect(!is(rule.seed.size, SeedSize::fleshy) || is(rule.seed.store, Store::sow_at_once),
                "stores fleshy seed",
@@ -140,6 +154,7 @@ void check_whole_rule(const std::string& name,
   check_temperatures(rule, check);
   check_cover(rule, check);
   check_keeping(rule, check);
+  check_deferral(rule, check);
 }
 
 // Every name of the catalogue with the entry to which it leads.

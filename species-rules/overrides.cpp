@@ -158,22 +158,32 @@ const Place& cause_of(const Problem& fault,
   return own.rule_place;
 }
 
+// What is wrong with an entry of `own` is inherited by the entries under it; once is enough to say.
+bool told_before(const Problems& told, const Problem& fault, const Place& cause) {
+  return std::ranges::any_of(told, [&](const Problem& one) {
+    return stands_at(one, cause) && one.expected == fault.expected && one.remedy.empty();
+  });
+}
+
 // The families were without fault before `own` was laid over them, so whatever is wrong now came
 // with it, though it may show at an entry that `own` does not give.
 void tell_at_cause(Problems& faults,
                    const std::vector<FamilyFile>& families,
                    const FamilyFile& own) {
+  Problems told;
   for (Problem& fault : faults) {
     const Place& cause = cause_of(fault, families, own);
     if (fault.where == cause.where) {
-      continue;
+      told.push_back(std::move(fault));
+    } else if (!told_before(told, fault, cause)) {
+      std::string shows = fmt::format("it shows at that entry of {}, which is as it was: change "
+                                      "yours, or give that entry a value too",
+                                      fault.where);
+      told.push_back(
+          fault_at(cause, std::move(fault.found), std::move(fault.expected), std::move(shows)));
     }
-    std::string shows = fmt::format("it shows at that entry of {}, which is as it was: change "
-                                    "yours, or give that entry a value "
-                                    "too",
-                                    fault.where);
-    fault = fault_at(cause, std::move(fault.found), std::move(fault.expected), std::move(shows));
   }
+  faults = std::move(told);
 }
 
 /// What was laid over so far.

@@ -68,6 +68,8 @@ void for_each_seed_field(SeedRuleType& seed, Visitor& visit) {
         seed.after_ripening_c_d);
   visit(Field{"deferral_share", "share", 0, 1, true, "of ripe sound seed that waits a year longer"},
         seed.deferral_share);
+  visit(Field{"deferral_treated_share", "share", 0, 1, false, "of it, treated as the rule tells"},
+        seed.deferral_treated_share);
   visit(Field{"store", "", 0, 0, true, "how to keep it"}, seed.store);
 }
 

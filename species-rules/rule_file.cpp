@@ -1,9 +1,10 @@
 #include "species-rules/rule_file.hpp"
 
 #include "climate/base/celsius.hpp"
+#include "climate/base/json_node.hpp"
 #include "climate/base/located_json.hpp"
 #include "climate/base/nearest_name.hpp"
-#include "species-rules/json_part.hpp"
+#include "species-rules/known_keys.hpp"
 #include "species-rules/rule_fields.hpp"
 #include "species-rules/taxon_name.hpp"
 
@@ -30,28 +31,26 @@ template <class E> std::vector<std::string> all_words() {
 }
 
 // Few words are best listed; when one of them is near, it was meant.
-void unknown_word(const JsonPart& part,
-                  std::string_view what,
-                  std::string_view word,
-                  const std::vector<std::string>& allowed) {
+[[noreturn]] void unknown_word(const JsonNode& part,
+                               std::string_view what,
+                               std::string_view word,
+                               const std::vector<std::string>& allowed) {
   const auto nearest = nearest_name(word, allowed);
-  part.fault(fmt::format("{} \"{}\"", what, word),
-             fmt::format("one of {}", fmt::join(allowed, ", ")),
-             nearest && nearest->only ? fmt::format("\"{}\" perhaps", nearest->name) : "");
+  part.fail(fmt::format("{} \"{}\"", what, word),
+            fmt::format("one of {}", fmt::join(allowed, ", ")),
+            nearest && nearest->only ? fmt::format("\"{}\" perhaps", nearest->name) : "");
 }
 
 template <class E>
-std::optional<E> read_word(const JsonPart& object, std::string_view key, std::string_view what) {
-  const auto part = object.required(key, fmt::format("one of {}", fmt::join(all_words<E>(), ", ")));
-  const auto text = part ? part->text("a word") : std::nullopt;
-  if (!text) {
-    return std::nullopt;
-  }
-  const auto value = from_word<E>(*text);
+E read_word(const JsonNode& object, std::string_view key, std::string_view what) {
+  const JsonNode part =
+      required(object, key, fmt::format("one of {}", fmt::join(all_words<E>(), ", ")));
+  const std::string text = part.some_text("a word");
+  const auto value = from_word<E>(text);
   if (!value) {
-    unknown_word(*part, what, *text, all_words<E>());
+    unknown_word(part, what, text, all_words<E>());
   }
-  return value;
+  return *value;
 }
 
 std::vector<std::string> field_keys() {
@@ -78,172 +77,188 @@ std::string fahrenheit_remedy(const Field& field, double value) {
   return fmt::format("Fahrenheit suspected: {} °F is {:.1f} °C", value, celsius);
 }
 
+/// What the parts of one file have in common.
+struct Reading {
+  const Sources& sources;
+  std::vector<Problem>& faults;
+  Written written = Written::for_catalogue;
+
+  [[nodiscard]] Origin origin(Origin level) const {
+    return written == Written::by_grower ? Origin::grower : level;
+  }
+};
+
 // Visits the table of fields; each field finds its own key in the file, or is not given.
 class RuleReader {
+  template <class Read> [[nodiscard]] auto note(Read&& read) const {
+    return read_or_note(reading_->faults, std::forward<Read>(read));
+  }
+
 public:
-  RuleReader(JsonPart rule, Origin origin, const Sources& sources)
-      : rule_(std::move(rule)), origin_(origin), sources_(&sources) {}
+  RuleReader(JsonNode rule, Origin level, const Reading& reading)
+      : rule_(std::move(rule)), level_(level), reading_(&reading) {}
 
   void operator()(const Field& field, std::optional<Estimate>& into) const {
-    const auto part = rule_.member(field.key);
-    if (!part || !part->is_object(number_form)) {
-      return;
+    if (const auto part = rule_.member_or_null(field.key)) {
+      into = note([&] { return estimate(*part, field); }).value_or(std::nullopt);
     }
-    part->allow_keys({"value", "low", "high", "evidence", "source"});
-    const auto value = figure(*part, field, "value");
-    const auto low = figure(*part, field, "low");
-    const auto high = figure(*part, field, "high");
-    auto ground = read_ground(*part, field);
-    if (!value || !low || !high || !ground) {
-      return;
-    }
-    if (*low > *value || *value > *high) {
-      part->fault(fmt::format("{}: value {}, low {}, high {}", field.key, *value, *low, *high),
-                  "low <= value <= high");
-      return;
-    }
-    into = Estimate{*value, *low, *high, *std::move(ground)};
   }
 
   template <class E> void operator()(const Field& field, std::optional<Choice<E>>& into) const {
-    const auto part = rule_.member(field.key);
-    if (!part || !part->is_object(word_form)) {
-      return;
-    }
-    part->allow_keys({"value", "evidence", "source"});
-    const auto value = read_word<E>(*part, "value", field.key);
-    auto ground = read_ground(*part, field);
-    if (value && ground) {
-      into = Choice<E>{*value, *std::move(ground)};
+    if (const auto part = rule_.member_or_null(field.key)) {
+      into = note([&] { return choice<E>(*part, field); }).value_or(std::nullopt);
     }
   }
 
   void operator()(const Field& field, std::vector<Remark>& into) const {
-    const auto list = rule_.member(field.key);
-    if (!list) {
-      return;
-    }
-    for (const JsonPart& part : list->items()) {
-      if (auto remark = read_remark(part, field)) {
+    const auto list = rule_.member_or_null(field.key);
+    const auto parts = list ? note([&] { return list->elements(); }) : std::nullopt;
+    for (const JsonNode& part : parts.value_or(std::vector<JsonNode>{})) {
+      if (auto remark = note([&] { return read_remark(part, field); })) {
         into.push_back(*std::move(remark));
       }
     }
   }
 
 private:
-  static std::optional<double> figure(const JsonPart& object,
-                                      const Field& field,
-                                      std::string_view key) {
+  // A number's parts are read one beside the other, so that all of their faults are told.
+  [[nodiscard]] std::optional<Estimate> estimate(const JsonNode& part, const Field& field) const {
+    note_unknown_keys(
+        part, number_form, {"value", "low", "high", "evidence", "source"}, reading_->faults);
+    const auto value = note([&] { return figure(part, field, "value"); });
+    const auto low = note([&] { return figure(part, field, "low"); });
+    const auto high = note([&] { return figure(part, field, "high"); });
+    auto ground = note([&] { return read_ground(part, field); });
+    if (!value || !low || !high || !ground) {
+      return std::nullopt;
+    }
+    if (*low > *value || *value > *high) {
+      part.fail(fmt::format("{}: value {}, low {}, high {}", field.key, *value, *low, *high),
+                "low <= value <= high",
+                "");
+    }
+    return Estimate{*value, *low, *high, *std::move(ground)};
+  }
+
+  template <class E>
+  [[nodiscard]] std::optional<Choice<E>> choice(const JsonNode& part, const Field& field) const {
+    note_unknown_keys(part, word_form, {"value", "evidence", "source"}, reading_->faults);
+    const auto value = note([&] { return read_word<E>(part, "value", field.key); });
+    auto ground = note([&] { return read_ground(part, field); });
+    return value && ground ? std::optional{Choice<E>{*value, *std::move(ground)}} : std::nullopt;
+  }
+
+  static double figure(const JsonNode& object, const Field& field, std::string_view key) {
     const std::string bounds =
         with_unit(fmt::format("{} to {}", field.lowest, field.highest), field.unit);
-    const auto part = object.required(key, bounds);
-    const auto value = part ? part->number() : std::nullopt;
-    if (value && (*value < field.lowest || *value > field.highest)) {
-      part->fault(fmt::format("{}: {} {}", field.key, key, *value),
-                  bounds,
-                  fahrenheit_remedy(field, *value));
-      return std::nullopt;
+    const JsonNode part = required(object, key, bounds);
+    const double value = part.number();
+    if (value < field.lowest || value > field.highest) {
+      part.fail(
+          fmt::format("{}: {} {}", field.key, key, value), bounds, fahrenheit_remedy(field, value));
     }
     return value;
   }
 
-  [[nodiscard]] std::optional<Ground> read_ground(const JsonPart& object,
-                                                  const Field& field) const {
+  [[nodiscard]] Ground read_ground(const JsonNode& object, const Field& field) const {
     const auto evidence = read_word<Evidence>(object, "evidence", "evidence");
     const auto part = object.member("source");
-    if (!part || part->is_null()) {
-      if (!evidence) {
-        return std::nullopt;
+    if (!part) {
+      if (needs_source(evidence) && reading_->written == Written::for_catalogue) {
+        object.fail(fmt::format("{}: no source", field.key),
+                    fmt::format("a source beside evidence \"{}\"", word_of(evidence)),
+                    "");
       }
-      if (needs_source(*evidence) && origin_ != Origin::grower) {
-        object.fault(fmt::format("{}: no source", field.key),
-                     fmt::format("a source beside evidence \"{}\"", word_of(*evidence)));
-        return std::nullopt;
-      }
-      return Ground{*evidence, {}, origin_};
+      return {evidence, {}, reading_->origin(level_)};
     }
-    const auto source = part->text("the id of a source");
-    if (!source || !is_listed(*source, *part) || !evidence) {
-      return std::nullopt;
-    }
-    return Ground{*evidence, *source, origin_};
+    std::string source = part->some_text("the id of a source");
+    check_listed(source, *part);
+    return {evidence, std::move(source), reading_->origin(level_)};
   }
 
-  [[nodiscard]] bool is_listed(const std::string& id, const JsonPart& part) const {
-    if (sources_->contains(id)) {
-      return true;
+  void check_listed(const std::string& id, const JsonNode& part) const {
+    if (reading_->sources.contains(id)) {
+      return;
     }
     std::vector<std::string> ids;
     std::ranges::transform(
-        *sources_, std::back_inserter(ids), [](const auto& entry) { return entry.first; });
+        reading_->sources, std::back_inserter(ids), [](const auto& entry) { return entry.first; });
     const auto nearest = nearest_name(id, ids);
-    part.fault(fmt::format("source \"{}\" is not listed", id),
-               "an id of sources.json",
-               nearest && nearest->only ? fmt::format("\"{}\" perhaps", nearest->name) : "");
-    return false;
+    part.fail(fmt::format("source \"{}\" is not listed", id),
+              "an id of sources.json",
+              nearest && nearest->only ? fmt::format("\"{}\" perhaps", nearest->name) : "");
   }
 
-  [[nodiscard]] std::optional<Remark> read_remark(const JsonPart& part, const Field& field) const {
-    if (!part.is_object(word_form)) {
-      return std::nullopt;
-    }
-    part.allow_keys({"value", "evidence", "source"});
-    const auto value = part.required("value", "a text");
-    const auto text = value ? value->text("a text") : std::nullopt;
+  [[nodiscard]] Remark read_remark(const JsonNode& part, const Field& field) const {
+    note_unknown_keys(part, word_form, {"value", "evidence", "source"}, reading_->faults);
+    const JsonNode value = required(part, "value", "a text");
+    std::string text = value.some_text("a text");
     auto ground = read_ground(part, field);
-    if (!text || !ground) {
-      return std::nullopt;
+    if (!field.codes.empty() && std::ranges::find(field.codes, text) == field.codes.end()) {
+      unknown_word(value, field.key, text, {field.codes.begin(), field.codes.end()});
     }
-    if (!field.codes.empty() && std::ranges::find(field.codes, *text) == field.codes.end()) {
-      unknown_word(*value, field.key, *text, {field.codes.begin(), field.codes.end()});
-      return std::nullopt;
-    }
-    return Remark{*text, *std::move(ground)};
+    return {std::move(text), std::move(ground)};
   }
 
-  JsonPart rule_;
-  Origin origin_;
-  const Sources* sources_;
+  JsonNode rule_;
+  Origin level_;
+  const Reading* reading_;
 };
 
-Rule read_rule(const JsonPart& part, Origin origin, const Sources& sources) {
+Rule read_rule(const JsonNode& part, Origin level, const Reading& reading) {
+  note_unknown_keys(part, "an object of rule fields", field_keys(), reading.faults);
   Rule rule;
-  if (part.is_object("an object of rule fields")) {
-    part.allow_keys(field_keys());
-    for_each_field(rule, RuleReader{part, origin, sources});
-  }
+  for_each_field(rule, RuleReader{part, level, reading});
   return rule;
 }
 
-Rule read_own_rule(const JsonPart& entry, Origin origin, const Sources& sources) {
-  const auto part = entry.member("rule");
-  return part ? read_rule(*part, origin, sources) : Rule{};
-}
-
-// A name of the wanted form, or a fault and nothing.
-template <class Test>
-std::string read_name(const std::optional<JsonPart>& part, std::string_view form, Test is_of_form) {
-  const auto text = part ? part->text(form) : std::nullopt;
-  if (!text) {
+// A faulty rule leaves its entry without one.
+Rule read_own_rule(const std::optional<JsonNode>& part, Origin level, const Reading& reading) {
+  if (!part) {
     return {};
   }
-  if (!is_of_form(*text)) {
-    part->fault(fmt::format("{} \"{}\"", part->name(), *text), std::string{form});
-    return {};
-  }
-  return *text;
+  return read_or_note(reading.faults, [&] { return read_rule(*part, level, reading); })
+      .value_or(Rule{});
 }
 
+// A name of the wanted form; throws InputError otherwise.
 template <class Test>
-std::vector<OldName> read_synonyms(const JsonPart& entry, std::string_view form, Test is_of_form) {
-  std::vector<OldName> names;
-  const auto list = entry.member("synonyms");
+std::string read_name(const JsonNode& part, std::string_view form, Test is_of_form) {
+  std::string text = part.some_text(form);
+  if (!is_of_form(text)) {
+    part.fail(fmt::format("{} \"{}\"", part.name(), text), std::string{form}, "");
+  }
+  return text;
+}
+
+Place place_of(const JsonNode& part) {
+  Problem here = part.problem({}, {});
+  return {std::move(here.where), here.line, here.column, std::move(here.pointer)};
+}
+
+// A list of an entry; empty where there is none, or where it is no list and a fault.
+std::vector<JsonNode> elements_of(const JsonNode& entry,
+                                  std::string_view key,
+                                  const Reading& reading) {
+  const auto list = entry.member_or_null(key);
   if (!list) {
-    return names;
+    return {};
   }
-  for (const JsonPart& part : list->items()) {
-    if (const auto name = parse_taxon(read_name(part, form, is_of_form))) {
-      names.push_back({to_full_text(*name), part.place()});
+  return read_or_note(reading.faults, [&] { return list->elements(); })
+      .value_or(std::vector<JsonNode>{});
+}
+
+template <class Test>
+std::vector<OldName> read_synonyms(const JsonNode& entry,
+                                   std::string_view form,
+                                   Test is_of_form,
+                                   const Reading& reading) {
+  std::vector<OldName> names;
+  for (const JsonNode& part : elements_of(entry, "synonyms", reading)) {
+    const auto text =
+        read_or_note(reading.faults, [&] { return read_name(part, form, is_of_form); });
+    if (const auto name = text ? parse_taxon(*text) : std::nullopt) {
+      names.push_back({to_full_text(*name), place_of(part)});
     }
   }
   return names;
@@ -253,48 +268,71 @@ constexpr std::string_view genus_form = "one word that begins with a capital";
 constexpr std::string_view epithet_form = "one word of small letters";
 constexpr std::string_view species_form = "genus and epithet, such as \"Sarcocaulon crassicaule\"";
 
-/// What the parts of one file have in common.
-struct Reading {
-  const Sources& sources;
-  Written written = Written::for_catalogue;
-
-  [[nodiscard]] Origin origin(Origin level) const {
-    return written == Written::by_grower ? Origin::grower : level;
-  }
-};
-
-std::optional<SpeciesEntry> read_species(const JsonPart& part, const Reading& reading) {
-  if (!part.is_object("an object with species, synonyms and rule")) {
-    return std::nullopt;
-  }
-  part.allow_keys({"species", "synonyms", "rule"});
+SpeciesEntry read_species(const JsonNode& part, const Reading& reading) {
+  note_unknown_keys(part,
+                    "an object with species, synonyms and rule",
+                    {"species", "synonyms", "rule"},
+                    reading.faults);
   SpeciesEntry entry;
-  entry.place = part.place();
-  entry.epithet = read_name(part.required("species", epithet_form), epithet_form, is_epithet);
-  entry.synonyms = read_synonyms(part, species_form, is_species_name);
-  entry.rule = read_own_rule(part, reading.origin(Origin::species), reading.sources);
-  return entry.epithet.empty() ? std::nullopt : std::optional{std::move(entry)};
+  entry.place = place_of(part);
+  entry.synonyms = read_synonyms(part, species_form, is_species_name, reading);
+  entry.rule = read_own_rule(part.member_or_null("rule"), Origin::species, reading);
+  entry.epithet = read_name(required(part, "species", epithet_form), epithet_form, is_epithet);
+  return entry;
 }
 
-std::optional<GenusEntry> read_genus(const JsonPart& part, const Reading& reading) {
-  if (!part.is_object("an object with genus, synonyms, rule and species")) {
-    return std::nullopt;
-  }
-  part.allow_keys({"genus", "accepted_genus", "synonyms", "rule", "species"});
+GenusEntry read_genus(const JsonNode& part, const Reading& reading) {
+  note_unknown_keys(part,
+                    "an object with genus, synonyms, rule and species",
+                    {"genus", "accepted_genus", "synonyms", "rule", "species"},
+                    reading.faults);
   GenusEntry entry;
-  entry.place = part.place();
-  entry.genus = read_name(part.required("genus", genus_form), genus_form, is_genus);
-  entry.accepted_genus = read_name(part.member("accepted_genus"), genus_form, is_genus);
-  entry.synonyms = read_synonyms(part, genus_form, is_genus);
-  entry.rule = read_own_rule(part, reading.origin(Origin::genus), reading.sources);
-  if (const auto list = part.member("species")) {
-    for (const JsonPart& species : list->items()) {
-      if (auto read = read_species(species, reading)) {
-        entry.species.push_back(*std::move(read));
-      }
+  entry.place = place_of(part);
+  if (const auto accepted = part.member_or_null("accepted_genus")) {
+    entry.accepted_genus = read_or_note(reading.faults, [&] {
+                             return read_name(*accepted, genus_form, is_genus);
+                           }).value_or("");
+  }
+  entry.synonyms = read_synonyms(part, genus_form, is_genus, reading);
+  entry.rule = read_own_rule(part.member_or_null("rule"), Origin::genus, reading);
+  for (const JsonNode& species : elements_of(part, "species", reading)) {
+    if (auto read = read_or_note(reading.faults, [&] { return read_species(species, reading); })) {
+      entry.species.push_back(*std::move(read));
     }
   }
-  return entry.genus.empty() ? std::nullopt : std::optional{std::move(entry)};
+  entry.genus = read_name(required(part, "genus", genus_form), genus_form, is_genus);
+  return entry;
+}
+
+// Fills the file; what hinders the whole of it is thrown.
+void read_family(FamilyFile& file, const JsonNode& whole, const Reading& reading) {
+  file.rule_place = place_of(whole);
+  note_unknown_keys(whole,
+                    "an object with schema, family, rule and genera",
+                    {"schema", "family", "rule", "genera"},
+                    file.faults);
+  check_schema(whole, file.faults);
+  file.family = read_or_note(file.faults, [&] {
+                  return read_name(required(whole, "family", genus_form), genus_form, is_genus);
+                }).value_or("");
+  const bool partial = reading.written == Written::by_grower;
+  auto rule = whole.member_or_null("rule");
+  if (!rule && !partial) {
+    file.faults.push_back(
+        whole.problem("the file has no \"rule\"", "an object with the family's defaults"));
+  }
+  if (rule) {
+    file.rule_place = place_of(*rule);
+    file.rule = read_own_rule(rule, Origin::family, reading);
+  }
+  if (!partial || !rule) {
+    static_cast<void>(required(whole, "genera", "a list of genera"));
+  }
+  for (const JsonNode& part : elements_of(whole, "genera", reading)) {
+    if (auto genus = read_or_note(file.faults, [&] { return read_genus(part, reading); })) {
+      file.genera.push_back(*std::move(genus));
+    }
+  }
 }
 
 } // namespace
@@ -304,31 +342,12 @@ FamilyFile read_family_file(std::string_view text,
                             const Sources& sources,
                             Written written) {
   const LocatedJson json = LocatedJson::parse(text, where);
-  const Reading reading{sources, written};
   FamilyFile file;
-  const JsonPart whole{json, file.faults};
-  file.rule_place = whole.place();
-  if (!whole.is_object("an object with schema, family, rule and genera")) {
-    return file;
-  }
-  whole.allow_keys({"schema", "family", "rule", "genera"});
-  whole.check_schema();
-  file.family = read_name(whole.required("family", genus_form), genus_form, is_genus);
-  const bool partial = written == Written::by_grower;
-  const auto rule = partial ? whole.member("rule")
-                            : whole.required("rule", "an object with the family's defaults");
-  if (rule) {
-    file.rule_place = rule->place();
-    file.rule = read_rule(*rule, reading.origin(Origin::family), sources);
-  }
-  const auto list =
-      partial && rule ? whole.member("genera") : whole.required("genera", "a list of genera");
-  if (list) {
-    for (const JsonPart& genus : list->items()) {
-      if (auto read = read_genus(genus, reading)) {
-        file.genera.push_back(*std::move(read));
-      }
-    }
+  const Reading reading{sources, file.faults, written};
+  try {
+    read_family(file, JsonNode{json}, reading);
+  } catch (const InputError& error) {
+    file.faults.push_back(error.problem());
   }
   return file;
 }

@@ -65,6 +65,8 @@ SeedParameters seed_parameters(const Rule& rule) {
   seed.half_life_years = value_or(rule.seed.half_life_years, 3.0);
   seed.after_ripening_c_d = value_or(rule.seed.after_ripening_c_d, 0.0);
   seed.deferral_share = value_or(rule.seed.deferral_share, 0.1);
+  seed.deferral_treated_share = std::min(
+      seed.deferral_share, value_or(rule.seed.deferral_treated_share, seed.deferral_share));
 
   seed.cardinal = cardinal_of(rule.development);
   seed.thermal_time_c_d = value_or(rule.development.thermal_time_c_d, 150.0);
@@ -83,6 +85,17 @@ SeedParameters seed_parameters(const Rule& rule) {
   seed.rest_sum = value_or(rule.seedling.rest_sum, default_rest_sum);
   seed.wake_above_limit_k = value_or(rule.gate.wake_above_limit_k, 2.0);
   return seed;
+}
+
+SeedParameters treated(SeedParameters seed) {
+  seed.deferral_share = seed.deferral_treated_share;
+  return seed;
+}
+
+SeedStorage storage_of(const Rule& rule) {
+  const bool dies_dry = (rule.gate.start && rule.gate.start->value == Start::at_once) ||
+                        (rule.seed.size && rule.seed.size->value == SeedSize::fleshy);
+  return dies_dry ? SeedStorage::recalcitrant : SeedStorage::orthodox;
 }
 
 } // namespace nightsow::species_rules

@@ -3,6 +3,7 @@
 #include "species-rules/development.hpp"
 #include "species-rules/release.hpp"
 #include "species-rules/rule.hpp"
+#include "species-rules/viability.hpp"
 
 #include <optional>
 
@@ -22,8 +23,9 @@ struct SeedParameters {
 
   double germination_share = 0.0; ///< of sound, ripe seed that is not deferred
   double half_life_years = 0.0;
-  double after_ripening_c_d = 0.0; ///< 0: needs none
-  double deferral_share = 0.0;
+  double after_ripening_c_d = 0.0;     ///< 0: needs none
+  double deferral_share = 0.0;         ///< of seed left whole
+  double deferral_treated_share = 0.0; ///< treated as the rule tells; where not counted: the same
 
   CardinalTemperatures cardinal;
   double thermal_time_c_d = 0.0;
@@ -45,5 +47,11 @@ struct SeedParameters {
 /// that is used here, but rules made by hand may. The order base < optimum < ceiling is kept by
 /// moving the outer ones.
 [[nodiscard]] SeedParameters seed_parameters(const Rule& rule);
+
+/// The same seed smoked, leached or scarified as its rule tells.
+[[nodiscard]] SeedParameters treated(SeedParameters seed);
+
+/// How seed of this rule takes to drying.
+[[nodiscard]] SeedStorage storage_of(const Rule& rule);
 
 } // namespace nightsow::species_rules

@@ -1,7 +1,8 @@
 #include "species-rules/sources.hpp"
 
+#include "climate/base/json_node.hpp"
 #include "climate/base/located_json.hpp"
-#include "species-rules/json_part.hpp"
+#include "species-rules/known_keys.hpp"
 
 #include <utility>
 
@@ -10,25 +11,21 @@ namespace nightsow::species_rules {
 namespace {
 
 constexpr std::string_view source_form = "an object with kind, author, title and year";
+constexpr std::string_view sources_form = "an object of sources by their id";
+constexpr int oldest_year = 1500;
+constexpr int latest_year = 2200;
 
-std::optional<Source> read_source(const JsonPart& part, const std::string& id) {
-  if (!part.is_object(source_form)) {
-    return std::nullopt;
+Source read_source(const JsonNode& part, std::vector<Problem>& faults) {
+  note_unknown_keys(part, source_form, {"kind", "author", "title", "year"}, faults);
+  Source source;
+  source.id = part.name();
+  source.kind = required(part, "kind", "what sort of source it is").some_text("a text");
+  source.title = required(part, "title", "a title, or what the note is about").some_text("a text");
+  if (const auto author = part.member("author")) {
+    source.author = author->some_text("a text or null");
   }
-  part.allow_keys({"kind", "author", "title", "year"});
-  const auto kind = part.required("kind", "what sort of source it is");
-  const auto title = part.required("title", "a title, or what the note is about");
-  const auto kind_text = kind ? kind->text("a text") : std::nullopt;
-  const auto title_text = title ? title->text("a text") : std::nullopt;
-  if (!kind_text || !title_text) {
-    return std::nullopt;
-  }
-  Source source{id, *kind_text, {}, *title_text, {}};
-  if (const auto author = part.member("author"); author && !author->is_null()) {
-    source.author = author->text("a text or null").value_or("");
-  }
-  if (const auto year = part.member("year"); year && !year->is_null()) {
-    source.year = year->whole_number();
+  if (const auto year = part.member("year")) {
+    source.year = year->whole_number(oldest_year, latest_year);
   }
   return source;
 }
@@ -38,19 +35,16 @@ std::optional<Source> read_source(const JsonPart& part, const std::string& id) {
 SourceFile read_source_file(std::string_view text, std::string_view where) {
   const LocatedJson json = LocatedJson::parse(text, where);
   SourceFile file;
-  const JsonPart whole{json, file.faults};
-  if (!whole.is_object("an object with schema and sources")) {
-    return file;
-  }
-  whole.allow_keys({"schema", "sources"});
-  whole.check_schema();
-  const auto sources = whole.required("sources", "an object of sources by their id");
-  if (!sources || !sources->is_object("an object of sources by their id")) {
-    return file;
-  }
-  for (const std::string& id : sources->keys()) {
-    if (auto source = read_source(*sources->member(id), id)) {
-      file.sources.emplace(id, *std::move(source));
+  const auto read = read_or_note(file.faults, [&] {
+    const JsonNode whole{json};
+    note_unknown_keys(
+        whole, "an object with schema and sources", {"schema", "sources"}, file.faults);
+    check_schema(whole, file.faults);
+    return required(whole, "sources", sources_form).members(sources_form);
+  });
+  for (const JsonNode& part : read.value_or(std::vector<JsonNode>{})) {
+    if (auto source = read_or_note(file.faults, [&] { return read_source(part, file.faults); })) {
+      file.sources.emplace(part.name(), *std::move(source));
     }
   }
   return file;

@@ -50,20 +50,6 @@ private:
   const char** furthest_;
 };
 
-std::string escaped_token(std::string_view key) {
-  std::string token;
-  for (const char c : key) {
-    if (c == '~') {
-      token += "~0";
-    } else if (c == '/') {
-      token += "~1";
-    } else {
-      token += c;
-    }
-  }
-  return token;
-}
-
 struct Located {
   std::string pointer;
   std::size_t offset = 0;
@@ -195,7 +181,7 @@ private:
       places_.push_back({pointer, offset_back(length)});
       return {&parent.value->back(), pointer};
     }
-    const std::string pointer = parent.pointer + '/' + escaped_token(key_);
+    const std::string pointer = parent.pointer + '/' + pointer_token(key_);
     places_.push_back({pointer, key_offset_});
     auto& members = parent.value->get_ref<Json::object_t&>();
     members.push_back({key_, std::move(value)}); // operator[] would look through all of them
@@ -266,6 +252,20 @@ private:
 };
 
 } // namespace
+
+std::string pointer_token(std::string_view key) {
+  std::string token;
+  for (const char c : key) {
+    if (c == '~') {
+      token += "~0";
+    } else if (c == '/') {
+      token += "~1";
+    } else {
+      token += c;
+    }
+  }
+  return token;
+}
 
 LocatedJson LocatedJson::parse(std::string_view text, std::string_view where) {
   const char* furthest = text.data();

@@ -46,4 +46,7 @@ private:
   std::map<std::string, Place, std::less<>> places_;
 };
 
+/// A key as it stands in a JSON pointer: RFC 6901 gives two of its characters a meaning.
+[[nodiscard]] std::string pointer_token(std::string_view key);
+
 } // namespace nightsow

@@ -1,5 +1,7 @@
 #include "climate/base/nearest_name.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <vector>
 
@@ -60,6 +62,11 @@ std::optional<NearestName> nearest_name(std::string_view typed,
     }
   }
   return nearest;
+}
+
+std::string did_you_mean(std::string_view typed, std::span<const std::string> names) {
+  const auto nearest = nearest_name(typed, names);
+  return nearest ? fmt::format("did you mean \"{}\"?", nearest->name) : "correct it";
 }
 
 } // namespace nightsow

@@ -25,4 +25,7 @@ struct NearestName {
 [[nodiscard]] std::optional<NearestName> nearest_name(std::string_view typed,
                                                       std::span<const std::string> names);
 
+/// A remedy for a name that is not known: the nearest of the known ones, when one is near.
+[[nodiscard]] std::string did_you_mean(std::string_view typed, std::span<const std::string> names);
+
 } // namespace nightsow

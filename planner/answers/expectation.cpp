@@ -71,6 +71,13 @@ LostSeeds lost_seeds(int seeds, const Losses& shares) {
           of(shares.rest)};
 }
 
+// The plan has such seed smoked, soaked or nicked, and reckons with what then still waits.
+std::vector<SeedParameters> treated_draws(const LineInput& input, int draws) {
+  std::vector<SeedParameters> drawn = species_rules::drawn_parameters(input.rule, draws);
+  std::transform(drawn.begin(), drawn.end(), drawn.begin(), species_rules::treated);
+  return drawn;
+}
+
 } // namespace
 
 bool gains_by_mat(const species_rules::Rule& rule) {
@@ -95,16 +102,15 @@ std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {
 Prospects::Prospects(const LineInput& input, BenchSeasons& seasons, const Sown& sown)
     : input_(&input), courses_(&courses_of(input, seasons, sown)), first_(courses_->front().first),
       from_(sown.season_before ? std::max(first_, sown.season.planning_begins) : first_),
-      season_(season_days(sown.season, first_)),
-      few_(evenly(*courses_, few_cases),
-           species_rules::drawn_parameters(input.rule, few_cases),
-           care_of(input.rule.rule),
-           season_) {}
+      season_(season_days(sown.season, first_)), few_(evenly(*courses_, few_cases),
+                                                      treated_draws(input, few_cases),
+                                                      care_of(input.rule.rule),
+                                                      season_) {}
 
 ExpectedPlants& Prospects::all() {
   if (!all_) {
     all_.emplace(evenly(*courses_, static_cast<int>(courses_->size())),
-                 species_rules::drawn_parameters(input_->rule, static_cast<int>(courses_->size())),
+                 treated_draws(*input_, static_cast<int>(courses_->size())),
                  care_of(input_->rule.rule),
                  season_);
   }

@@ -49,15 +49,19 @@ How how_of(const species_rules::Rule& rule) {
   return how;
 }
 
-// What a rule tells of seed with a hard coat is of seed left whole; how much less a nick leaves
-// behind nobody has counted for most kinds, so it is told and not reckoned.
+// How much less of it waits once it is nicked was counted for few kinds.
 void add_deferral(const species_rules::Rule& rule, std::vector<Reason>& risks) {
   if (!keeps_for_another_season(rule)) {
     return;
   }
   const double defers = value_or(rule.seed.deferral_share, 0.0);
-  risks.push_back({helps(rule.sowing.scarify) ? ReasonCode::defers_whole : ReasonCode::defers,
-                   {{"share", Share{rounded_share(defers)}}}});
+  Reason reason{helps(rule.sowing.scarify) ? ReasonCode::defers_whole : ReasonCode::defers,
+                {{"share", Share{rounded_share(defers)}}}};
+  if (reason.code == ReasonCode::defers_whole && rule.seed.deferral_treated_share) {
+    reason.values.push_back(
+        {"treated", Share{rounded_share(rule.seed.deferral_treated_share->value)}});
+  }
+  risks.push_back(std::move(reason));
 }
 
 void add_name_reasons(const species_rules::Lookup& lookup,

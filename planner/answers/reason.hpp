@@ -70,7 +70,7 @@ enum class ReasonCode {
   seed_not_ripe,    ///< ripe_on (as it is kept), on_shelf (moved); either may be left out
   fleshy_at_once,   ///< no value
   defers,           ///< share
-  defers_whole,     ///< share: of seed whose coat is left whole
+  defers_whole,     ///< share: of seed whose coat is left whole; treated (may be left out)
   // How much, and on which day.
   wish_out_of_reach, ///< wanted, share, needed (seeds; may be left out)
   pots_a_day_short,  ///< sowings, pots, on: so many more on that day would do

@@ -7,6 +7,7 @@
 #include "planner/answers/rule_value.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "species-rules/explain.hpp"
+#include "species-rules/older_families.hpp"
 #include "species-rules/viability.hpp"
 
 #include <algorithm>
@@ -173,6 +174,11 @@ std::string typed_family(const Catalogue& catalogue, std::string_view typed) {
   std::set<std::string> known;
   for (const std::string& name : catalogue.rule_names()) {
     known.insert(catalogue.rule_for(name).found->family);
+  }
+  for (const auto& [older, family] : species_rules::older_families) {
+    if (in_small_letters(older) == in_small_letters(typed)) {
+      return std::string(family);
+    }
   }
   for (const std::string& family : known) {
     if (typed.empty() || in_small_letters(family) == in_small_letters(typed)) {

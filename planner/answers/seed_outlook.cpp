@@ -5,9 +5,10 @@
 #include "planner/answers/figures.hpp"
 #include "planner/answers/rules_report.hpp"
 #include "planner/answers/seed_reasons.hpp"
+#include "planner/answers/work_facts.hpp"
 #include "planner/model/keeping.hpp"
-#include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_state.hpp"
+#include "species-rules/seed_moisture.hpp"
 #include "species-rules/seed_parameters.hpp"
 #include "species-rules/viability.hpp"
 
@@ -16,6 +17,7 @@
 #include <cmath>
 #include <iterator>
 #include <string_view>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -130,13 +132,58 @@ std::vector<KeepingAnswer> ways_to_keep(const ToKeep& seed, double& lost_in_a_ye
   return answers;
 }
 
-bool cannot_wait(const Rule& rule) {
-  return start_of(rule) == species_rules::Start::at_once ||
-         (rule.seed.store && rule.seed.store->value == Store::sow_at_once);
+// Seed kept from today on in a store of its own making.
+NumberSpread alive_after(const ToKeep& seed, double store_c, double humidity, int days) {
+  Packet kept = seed.packet;
+  StoreStage stage;
+  stage.store_c = store_c;
+  stage.humidity = humidity;
+  kept.stored.push_back(stage);
+  const SeedState state = seed_state(kept, seed.rule, seed.today + Days{days});
+  return spread_of({state.alive, state.alive_low, state.alive_high});
 }
 
-constexpr std::array<std::string_view, 5> deciding_keys{
-    "germination_share", "half_life_years", "after_ripening_c_d", "deferral_share", "store"};
+// Seed that dies dry keeps for weeks at most: nobody asks what a year leaves of it.
+std::vector<WaitAnswer> ways_to_wait(const ToKeep& seed) {
+  constexpr int two_weeks = 14;
+  constexpr int eight_weeks = 56;
+  const auto wait = [&](std::string_view way, double store_c, double humidity) {
+    return WaitAnswer{std::string(way),
+                      alive_after(seed, store_c, humidity, two_weeks),
+                      alive_after(seed, store_c, humidity, eight_weeks)};
+  };
+  std::vector<WaitAnswer> ways{wait("cool_moist", cool_c, species_rules::damp_humidity),
+                               wait("cool_dry", cool_c, species_rules::room_humidity),
+                               wait("warm_dry", warm_c, species_rules::room_humidity)};
+  std::ranges::max_element(ways, {}, [](const WaitAnswer& way) {
+    return way.after_eight_weeks.mean;
+  })->best = true;
+  return ways;
+}
+
+// What comes up in the first season, left whole and treated as the rule tells.
+void add_coming_up(SeedOutlookAnswer& answer, const Rule& rule, const SeedState& state) {
+  const auto seed = species_rules::seed_parameters(rule);
+  answer.comes_up = rounded_share(state.germination * (1.0 - seed.deferral_share));
+  if (rule.seed.deferral_treated_share) {
+    answer.comes_up_treated =
+        rounded_share(state.germination * (1.0 - species_rules::treated(seed).deferral_share));
+  }
+  for (const auto& [word, treatment] : {std::pair{"smoke", &rule.sowing.smoke},
+                                        std::pair{"leach", &rule.sowing.leach},
+                                        std::pair{"scarify", &rule.sowing.scarify}}) {
+    if (helps(*treatment)) {
+      answer.treatments.emplace_back(word);
+    }
+  }
+}
+
+constexpr std::array<std::string_view, 6> deciding_keys{"germination_share",
+                                                        "half_life_years",
+                                                        "after_ripening_c_d",
+                                                        "deferral_share",
+                                                        "deferral_treated_share",
+                                                        "store"};
 
 // Of the whole rule only the values that decide here.
 RuleShowAnswer grounds_of(RuleShowAnswer rule) {
@@ -183,8 +230,7 @@ SeedOutlookAnswer seed_outlook(const species_rules::Catalogue& catalogue,
   answer.store_known = state.store_known;
   answer.tested = seed_answer(state).tested;
   answer.today = chances_of(state);
-  answer.comes_up = rounded_share(state.germination *
-                                  (1.0 - species_rules::seed_parameters(kind.rule).deferral_share));
+  add_coming_up(answer, kind.rule, state);
   answer.advice = kind.rule.seed.store ? word_of(kind.rule.seed.store->value) : "";
   const SeedReasons reasons = seed_reasons(packet, kind.rule, state, {});
   for (const auto* list : {&reasons.reasons, &reasons.risks}) {
@@ -195,11 +241,13 @@ SeedOutlookAnswer seed_outlook(const species_rules::Catalogue& catalogue,
                  reason.code == ReasonCode::store_unknown;
         });
   }
-  if (cannot_wait(kind.rule)) {
+  const ToKeep seed{packet, kind.rule, today};
+  if (species_rules::storage_of(kind.rule) == species_rules::SeedStorage::recalcitrant) {
     answer.reasons.push_back({ReasonCode::fleshy_at_once, {}});
+    answer.waits = ways_to_wait(seed);
     return answer;
   }
-  answer.ways = ways_to_keep({packet, kind.rule, today}, answer.lost_in_a_year);
+  answer.ways = ways_to_keep(seed, answer.lost_in_a_year);
   answer.lost_in_a_year = rounded_share(answer.lost_in_a_year);
   return answer;
 }

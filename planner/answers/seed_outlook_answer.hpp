@@ -28,6 +28,14 @@ struct KeepingAnswer {
   bool best = false;
 };
 
+/// A way to let seed that dies dry wait, and what it leaves alive.
+struct WaitAnswer {
+  std::string way; ///< cool_moist, cool_dry, warm_dry
+  NumberSpread after_two_weeks;
+  NumberSpread after_eight_weeks;
+  bool best = false;
+};
+
 /// What is to be expected of seed of some age and store, and how to keep it on.
 struct SeedOutlookAnswer {
   std::string taxon; ///< as asked for
@@ -41,9 +49,13 @@ struct SeedOutlookAnswer {
   bool store_known = true;
   std::optional<TestAnswer> tested;
   SeedChances today;
-  std::optional<double> comes_up;  ///< of living ripe seed: share that comes up in a season
+  std::optional<double> comes_up; ///< of living ripe seed left whole: share of its first season
+  /// The same, smoked, soaked or nicked first; empty: not counted, or no such treatment helps.
+  std::optional<double> comes_up_treated;
+  std::vector<std::string> treatments; ///< those that help: smoke, leach, scarify
   std::string advice;              ///< of the rule: warm_dry, cool_dry, warm_then_cool, sow_at_once
-  std::vector<KeepingAnswer> ways; ///< empty: it cannot be kept
+  std::vector<KeepingAnswer> ways; ///< for a year; empty: it dies dry and cannot be kept
+  std::vector<WaitAnswer> waits;   ///< for weeks, of seed that dies dry; empty: see `ways`
   double lost_in_a_year = 0.0;     ///< of living seed, in the best of the ways
   std::vector<Reason> reasons;
   RuleShowAnswer grounds; ///< of the rule, only the values that this stands on, and their sources

@@ -1,12 +1,12 @@
 #include "planner/cli/run_start.hpp"
 
 #include "climate/base/file.hpp"
+#include "climate/base/nearest_name.hpp"
 #include "climate/base/problem.hpp"
 #include "climate/readers/read_readings.hpp"
 #include "planner/cli/problem_notes.hpp"
 #include "planner/cli/typed_values.hpp"
 #include "planner/garden/garden_file.hpp"
-#include "planner/garden/json_node.hpp"
 #include "planner/garden/packet_file.hpp"
 #include "planner/garden/time_zone.hpp"
 

@@ -1,8 +1,8 @@
 #include "planner/cli/typed_values.hpp"
 
+#include "climate/base/nearest_name.hpp"
 #include "climate/base/problem.hpp"
 #include "climate/readers/check_text.hpp"
-#include "planner/garden/json_node.hpp"
 
 #include <fmt/format.h>
 

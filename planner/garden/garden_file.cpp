@@ -1,7 +1,8 @@
 #include "planner/garden/garden_file.hpp"
 
+#include "climate/base/json_node.hpp"
 #include "climate/base/located_json.hpp"
-#include "planner/garden/json_node.hpp"
+#include "climate/base/nearest_name.hpp"
 #include "planner/garden/mix_file.hpp"
 #include "planner/garden/object_keys.hpp"
 #include "planner/garden/time_zone.hpp"
@@ -32,11 +33,7 @@ std::string text(const JsonNode& node) {
 }
 
 std::string some_text(const JsonNode& node) {
-  std::string words = node.text();
-  if (words.empty()) {
-    node.fail_as("a text that is not empty");
-  }
-  return words;
+  return node.some_text();
 }
 
 bool yes_or_no(const JsonNode& node) {

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "climate/base/json_node.hpp"
 #include "planner/garden/garden.hpp"
-#include "planner/garden/json_node.hpp"
 
 #include <vector>
 

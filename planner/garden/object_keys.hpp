@@ -1,6 +1,7 @@
 #pragma once
 
-#include "planner/garden/json_node.hpp"
+#include "climate/base/json_node.hpp"
+#include "climate/base/nearest_name.hpp"
 
 #include <fmt/format.h>
 

@@ -34,7 +34,7 @@ const std::vector<Kept>& PacketShares::kept_by(Date day) {
   if (fresh && packet_.harvested) {
     const Date harvested = std::min(packet_.harvested->middle(), day);
     for (const auto& stages : store_histories(packet_, harvested)) {
-      entry->second.push_back(kept(stages, harvested, day));
+      entry->second.push_back(kept(stages, harvested, day, species_rules::storage_of(*rule_)));
     }
   }
   return entry->second;

@@ -5,6 +5,7 @@
 #include "planner/model/store_history.hpp"
 #include "species-rules/drawn_parameters.hpp"
 #include "species-rules/normal.hpp"
+#include "species-rules/seed_parameters.hpp"
 #include "species-rules/viability.hpp"
 
 #include <algorithm>
@@ -47,6 +48,7 @@ struct Seed {
   const Packet& packet;
   Estimate half_life;
   Estimate needed_c_d;
+  species_rules::SeedStorage storage;
   Date first;  ///< earliest harvest …
   Date middle; ///< … and so on; none after today
   Date last;
@@ -64,15 +66,17 @@ template <class Share> double mean_over(const Histories& histories, Share share)
   return sum / static_cast<double>(histories.size());
 }
 
-auto alive_on(Date day, Date harvested, double half_life_years) {
-  return [=](const std::vector<StoreStage>& stages) {
-    return species_rules::share_alive(half_life_years, kept(stages, harvested, day).room_years);
+auto alive_on(Date day, const Seed& seed) {
+  return [=, &seed](const std::vector<StoreStage>& stages) {
+    return species_rules::share_alive(seed.half_life.value,
+                                      kept(stages, seed.middle, day, seed.storage).room_years);
   };
 }
 
-auto ripe_on_day(Date day, Date harvested, double needed_c_d) {
-  return [=](const std::vector<StoreStage>& stages) {
-    return species_rules::ripe_share(kept(stages, harvested, day).ripened_c_d, needed_c_d);
+auto ripe_on_day(Date day, const Seed& seed) {
+  return [=, &seed](const std::vector<StoreStage>& stages) {
+    return species_rules::ripe_share(kept(stages, seed.middle, day, seed.storage).ripened_c_d,
+                                     seed.needed_c_d.value);
   };
 }
 
@@ -112,7 +116,7 @@ ShareRange range_about(
   std::vector<double> shares;
   for (const Date harvested : harvest_days(seed)) {
     for (const auto& stages : seed.histories(harvested)) {
-      const Kept so_far = kept(stages, harvested, day);
+      const Kept so_far = kept(stages, harvested, day, seed.storage);
       for (const double value : values) {
         shares.push_back(share(so_far, value));
       }
@@ -124,16 +128,14 @@ ShareRange range_about(
 }
 
 ShareRange alive_by_age(const Seed& seed, Date day) {
-  const double middle =
-      mean_over(seed.histories(seed.middle), alive_on(day, seed.middle, seed.half_life.value));
+  const double middle = mean_over(seed.histories(seed.middle), alive_on(day, seed));
   return range_about(middle, seed, seed.half_life, day, [](const Kept& kept, double half_life) {
     return species_rules::share_alive(half_life, kept.room_years);
   });
 }
 
 double ripe_by_age(const Seed& seed, Date day) {
-  return mean_over(seed.histories(seed.middle),
-                   ripe_on_day(day, seed.middle, seed.needed_c_d.value));
+  return mean_over(seed.histories(seed.middle), ripe_on_day(day, seed));
 }
 
 ShareRange ripe_range_by_age(const Seed& seed, Date day) {
@@ -149,7 +151,8 @@ ShareRange aged(
     const ShareRange& then, const Seed& seed, const Histories& stores, Date from, Date to) {
   const auto lost = [&](double half_life_years) {
     return mean_over(stores, [&](const std::vector<StoreStage>& stages) {
-      return species_rules::probits_lost(half_life_years, kept(stages, from, to).room_years);
+      return species_rules::probits_lost(half_life_years,
+                                         kept(stages, from, to, seed.storage).room_years);
     });
   };
   const double middle = probit_of(then.share);
@@ -196,7 +199,7 @@ void judge_ripeness(SeedState& state, const Seed& seed, Date today) {
   const Histories histories = seed.histories(seed.middle);
   state.ripe_on_shelf = first_day(today, [&](Date day) {
     return half(mean_over(histories, [&](const std::vector<StoreStage>& stages) {
-      return species_rules::ripe_share(kept(stages, seed.middle, today).ripened_c_d +
+      return species_rules::ripe_share(kept(stages, seed.middle, today, seed.storage).ripened_c_d +
                                            a_day * days_between(today, day),
                                        seed.needed_c_d.value);
     }));
@@ -204,8 +207,8 @@ void judge_ripeness(SeedState& state, const Seed& seed, Date today) {
 }
 
 double alive_and_ripe_by_age(const Seed& seed, Date day) {
-  const auto alive = alive_on(day, seed.middle, seed.half_life.value);
-  const auto ripe = ripe_on_day(day, seed.middle, seed.needed_c_d.value);
+  const auto alive = alive_on(day, seed);
+  const auto ripe = ripe_on_day(day, seed);
   return mean_over(seed.histories(seed.middle), [&](const std::vector<StoreStage>& stages) {
     return alive(stages) * ripe(stages);
   });
@@ -246,6 +249,7 @@ SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date
   const Seed seed{packet,
                   rule.seed.half_life_years.value_or(usual_half_life_years()),
                   rule.seed.after_ripening_c_d.value_or(Estimate{}),
+                  species_rules::storage_of(rule),
                   known_by(harvested.first),
                   known_by(harvested.middle()),
                   known_by(harvested.last)};

@@ -1,7 +1,6 @@
 #include "planner/model/store_history.hpp"
 
 #include "species-rules/ripeness.hpp"
-#include "species-rules/viability.hpp"
 
 #include <algorithm>
 
@@ -72,7 +71,10 @@ std::vector<std::vector<StoreStage>> store_histories(const Packet& packet, Date 
   return {warm, cool};
 }
 
-Kept kept(std::span<const StoreStage> stages, Date from, Date until) {
+Kept kept(std::span<const StoreStage> stages,
+          Date from,
+          Date until,
+          species_rules::SeedStorage storage) {
   Kept sum;
   for (std::size_t i = 0; i < stages.size() && from < until; ++i) {
     const StoreStage& stage = stages[i];
@@ -80,7 +82,7 @@ Kept kept(std::span<const StoreStage> stages, Date from, Date until) {
     const Date ends = last ? until : std::min(until, *stage.until);
     const int days = std::max(0, days_between(from, ends));
     sum.room_years +=
-        days / days_a_year * species_rules::ageing_factor(stage.store_c, stage.humidity);
+        days / days_a_year * species_rules::ageing_factor(storage, stage.store_c, stage.humidity);
     sum.ripened_c_d += days * species_rules::ripening_c_d_a_day(stage.store_c, stage.humidity);
     from = std::max(from, ends);
   }

@@ -2,6 +2,7 @@
 
 #include "climate/base/date.hpp"
 #include "planner/garden/packet.hpp"
+#include "species-rules/viability.hpp"
 
 #include <span>
 #include <vector>
@@ -10,7 +11,7 @@ namespace nightsow::planner {
 
 /// What a store has done to seed so far.
 struct Kept {
-  double room_years = 0.0;  ///< years in a dry room at 20 °C that age as much
+  double room_years = 0.0;  ///< years in a dry room at 20 °C that age such seed as much
   double ripened_c_d = 0.0; ///< warm dry degree-days towards ripeness
 };
 
@@ -28,8 +29,12 @@ inline constexpr Days unknown_warm_days{60};
 /// Whether the packet tells how it was kept.
 [[nodiscard]] bool store_known(const Packet& packet);
 
-/// What these stages do from one day to another. The first reaches back as far as is asked, the
-/// last goes on. Requires: stages not empty and all known. Nothing when `until` is before `from`.
-[[nodiscard]] Kept kept(std::span<const StoreStage> stages, Date from, Date until);
+/// What these stages do to such seed from one day to another. The first reaches back as far as is
+/// asked, the last goes on. Requires: stages not empty and all known. Nothing when `until` is
+/// before `from`.
+[[nodiscard]] Kept kept(std::span<const StoreStage> stages,
+                        Date from,
+                        Date until,
+                        species_rules::SeedStorage storage);
 
 } // namespace nightsow::planner

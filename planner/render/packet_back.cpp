@@ -113,8 +113,8 @@ std::string what_starts_it(const Told& told) {
     return "It waits for nothing: sow whenever it is neither hot nor cold" +
            told.with_plain(", days up to {} on average", "day_limit_c") + '.';
   }
-  return start == "at_once" ? "Sow it at once, whatever the season: fleshy seed cannot wait, and "
-                              "sprouts where it lies."
+  return start == "at_once" ? "Sow it at once, whatever the season: it dies when dried and cannot "
+                              "wait."
                             : "";
 }
 
@@ -220,10 +220,13 @@ std::string deferral_text(const Told& told) {
   if (waits < worth_saying) {
     return keep.empty() ? "" : with_capital(keep) + " before you empty it.";
   }
-  return fmt::format("{} of the sound seed waits a year longer{}{}.",
-                     with_capital(share_text(waits)),
-                     keep.empty() ? "" : ": ",
-                     keep);
+  const RuleValue* treated = told.find("deferral_treated_share");
+  return fmt::format(
+      "{} of the sound seed waits a year longer{}{}{}.",
+      with_capital(share_text(waits)),
+      treated == nullptr ? "" : fmt::format(", once treated {}", share_text(treated->value)),
+      keep.empty() ? "" : ": ",
+      keep);
 }
 
 std::string expect_text(const Told& told) {
@@ -262,6 +265,16 @@ std::string ripening_text(const RuleShowAnswer& answer, const TextStyle& style) 
                      temperature_text(ripe.shelf_c, style));
 }
 
+std::string store_text(const Told& told) {
+  const std::string_view store = told.word("store");
+  if (store != "sow_at_once") {
+    return store.empty() ? "" : fmt::format("Keep it {}.", plain_word("store", store));
+  }
+  const bool dies_dry = told.word("start") == "at_once" || told.word("seed_size") == "fleshy";
+  return dies_dry ? "Do not keep it; if it has to wait some days or weeks, cool and barely moist."
+                  : "Do not keep it.";
+}
+
 std::string keep_text(const RuleShowAnswer& answer, const Told& told) {
   const RuleValue* life = told.find("half_life_years");
   const std::string lives =
@@ -270,12 +283,7 @@ std::string keep_text(const RuleShowAnswer& answer, const Told& told) {
                                     counted_text(life->value, "year"),
                                     counted_text(life->low, "year"),
                                     counted_text(life->high, "year"));
-  const std::string_view store = told.word("store");
-  const std::string stored = store.empty() ? ""
-                             : store == "sow_at_once"
-                                 ? "Do not keep it."
-                                 : fmt::format("Keep it {}.", plain_word("store", store));
-  return joined({stored, ripening_text(answer, told.style()), lives});
+  return joined({store_text(told), ripening_text(answer, told.style()), lives});
 }
 
 std::string seedlings_text(const Told& told) {

@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 87> phrases{{
+constexpr std::array<Phrase, 93> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -35,6 +35,12 @@ constexpr std::array<Phrase, 87> phrases{{
     {"loss", "lost_wet", "to rot and damping off"},
     {"loss", "too_late", "because they come up too late or stay too small"},
     {"loss", "rest", "in that rest"},
+    {"wait", "cool_moist", "in the fridge, barely moist"},
+    {"wait", "cool_dry", "in the fridge, dry"},
+    {"wait", "warm_dry", "in a dry room"},
+    {"treated", "smoke", "smoked"},
+    {"treated", "leach", "soaked"},
+    {"treated", "scarify", "nicked"},
     {"route", "sow_now", "sown today"},
     {"route", "keep_warm", "kept warm and dry"},
     {"route", "fridge", "kept in the fridge"},
@@ -46,9 +52,9 @@ constexpr std::array<Phrase, 87> phrases{{
     {"cover", "thin", "a thin layer"},
     {"cover", "own_thickness", "as thick as the seed"},
     {"cover", "deep", "a deep layer"},
-    {"lot_cover", "surface", "on the surface"},
-    {"lot_cover", "thin", "thin cover"},
-    {"lot_cover", "deep", "deep cover"},
+    {"lot_cover", "surface", "on the surface or a dusting"},
+    {"lot_cover", "thin", "a thin layer or as thick as the seed"},
+    {"lot_cover", "deep", "a deep layer or half buried"},
     {"light", "needed", "needed, do not bury it"},
     {"light", "indifferent", "makes no difference"},
     {"light", "dark", "better dark"},

@@ -113,6 +113,7 @@ std::string condition_text(const FirstWater& water, Date today, const TextStyle&
 
 // From here on nobody needs to read how ripe it is.
 constexpr double as_good_as_ripe = 0.99;
+constexpr double hardly_ripe = 0.01;
 
 std::string keep_text(const Keep& keep, Date today) {
   std::string text = keep.now.empty() ? "" : plain_word("store", keep.now);
@@ -163,10 +164,13 @@ std::string seed_text(const SeedAnswer& seed, Date today) {
     append(text, ", ", share_and_range(*seed.alive, "alive"));
   }
   if (seed.ripe && seed.ripe->mean < as_good_as_ripe) {
-    append(text, ", ", share_and_range(*seed.ripe, "ripe"));
+    append(text,
+           ", ",
+           seed.ripe->p90 < hardly_ripe ? "not ripe yet" : share_and_range(*seed.ripe, "ripe"));
   }
   if (seed.ripe_on) {
-    append(text, ", ", fmt::format("half of it ripe by about {}", day_text(*seed.ripe_on, today)));
+    append(
+        text, "; ", fmt::format("half of it will be by about {}", day_text(*seed.ripe_on, today)));
   }
   return text;
 }

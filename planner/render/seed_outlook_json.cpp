@@ -25,6 +25,15 @@ Json keeping_json(const KeepingAnswer& keeping) {
   return json;
 }
 
+Json wait_json(const WaitAnswer& wait) {
+  Json json;
+  json["way"] = wait.way;
+  json["alive_after_two_weeks"] = json_number_spread(wait.after_two_weeks);
+  json["alive_after_eight_weeks"] = json_number_spread(wait.after_eight_weeks);
+  json["best"] = wait.best;
+  return json;
+}
+
 Json tested_json(const TestAnswer& test) {
   Json json;
   json["sprouted"] = test.sprouted;
@@ -50,10 +59,16 @@ std::string to_json(const SeedOutlookAnswer& answer) {
   json["tested"] = answer.tested ? tested_json(*answer.tested) : Json{};
   json["today"] = chances_json(answer.today);
   json["comes_up"] = json_number(answer.comes_up);
+  json["comes_up_treated"] = json_number(answer.comes_up_treated);
+  json["treatments"] = answer.treatments;
   json["advice"] = json_text(answer.advice);
   json["keep"] = Json::array();
   for (const KeepingAnswer& keeping : answer.ways) {
     json["keep"].push_back(keeping_json(keeping));
+  }
+  json["wait"] = Json::array();
+  for (const WaitAnswer& wait : answer.waits) {
+    json["wait"].push_back(wait_json(wait));
   }
   json["lost_in_a_year"] = answer.ways.empty() ? Json{} : json_number(answer.lost_in_a_year);
   json["reasons"] = json_reasons(answer.reasons);

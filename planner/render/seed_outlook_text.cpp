@@ -57,20 +57,47 @@ std::string head_text(const SeedOutlookAnswer& answer, const TextStyle& style) {
   return text + paragraph("", fmt::format("By the rule of {}.", answer.rule));
 }
 
+// "smoked and nicked".
+std::string treated_text(const std::vector<std::string>& treatments) {
+  std::string text;
+  for (const std::string& treatment : treatments) {
+    text += (text.empty() ? "" : " and ") + plain_word("treated", treatment);
+  }
+  return text;
+}
+
+std::string comes_up_text(const SeedOutlookAnswer& answer) {
+  if (!answer.comes_up) {
+    return {};
+  }
+  const std::string whole = share_text(*answer.comes_up);
+  const std::string_view of = answer.waits.empty() ? "Of seed that is both" : "Of living seed";
+  if (answer.comes_up_treated) {
+    return fmt::format("{}, {} comes up in its first season when all is right, {} first; left as "
+                       "it is {}.",
+                       of,
+                       share_text(*answer.comes_up_treated),
+                       treated_text(answer.treatments),
+                       whole);
+  }
+  const std::string helped =
+      answer.treatments.empty()
+          ? ""
+          : fmt::format("; {} first, it may be more", treated_text(answer.treatments));
+  return fmt::format("{}, {} comes up in its first season when all is right{}.", of, whole, helped);
+}
+
 std::string today_text(const SeedOutlookAnswer& answer, const TextStyle& style) {
   const std::string kept =
       answer.stored.empty() ? "how it was kept is not known" : "kept: " + answer.stored;
   std::string text =
       '\n' + heading_text(fmt::format("Seed {} old, {}", age_text(answer), kept), style);
   text += paragraph("  alive           ", chance_text(answer.today.alive));
-  text += paragraph("  ripe            ", chance_text(answer.today.ripe));
-  text += paragraph("  alive and ripe  ", chance_text(answer.today.alive_and_ripe));
-  if (answer.comes_up) {
-    text += paragraph(
-        "  ",
-        fmt::format("Of seed that is both, {} comes up in its first season when all is right.",
-                    share_text(*answer.comes_up)));
+  if (answer.waits.empty()) {
+    text += paragraph("  ripe            ", chance_text(answer.today.ripe));
+    text += paragraph("  alive and ripe  ", chance_text(answer.today.alive_and_ripe));
   }
+  text += paragraph("  ", comes_up_text(answer));
   for (const Reason& reason : answer.reasons) {
     text += paragraph("  ", sentence(reason, style));
   }
@@ -90,6 +117,27 @@ std::string ways_text(const SeedOutlookAnswer& answer, const TextStyle& style) {
       {"Kept from today", Align::left, true}, {"Alive"}, {"Ripe"}, {"Alive and ripe"}, {""}};
   const std::string table = table_text(columns, rows, style);
   return table.empty() ? "" : '\n' + heading_text("In a year from now", style) + table;
+}
+
+std::string waits_text(const SeedOutlookAnswer& answer, const TextStyle& style) {
+  std::vector<TableRow> rows;
+  for (const WaitAnswer& wait : answer.waits) {
+    rows.push_back({{plain_word("wait", wait.way),
+                     chance_text(wait.after_two_weeks),
+                     chance_text(wait.after_eight_weeks),
+                     wait.best ? "best" : ""}});
+  }
+  const std::vector<Column> columns{
+      {"Kept from today", Align::left, true}, {"Alive in two weeks"}, {"Alive in eight"}, {""}};
+  const std::string table = table_text(columns, rows, style);
+  if (table.empty()) {
+    return {};
+  }
+  return '\n' + heading_text("If it has to wait some days or weeks", style) + table +
+         paragraph(
+             "  ",
+             "Barely moist is a closed bag with a little damp sand or vermiculite: look every "
+             "few days and sow what sprouts. Frost kills it.");
 }
 
 // From this share on a year is worth sowing before.
@@ -121,7 +169,7 @@ std::string seed_outlook_text(const SeedOutlookAnswer& answer, const TextStyle& 
   const std::string explained =
       paragraph("", "In brackets the range that about four in five cases lie in.");
   return head_text(answer, style) + today_text(answer, style) + ways_text(answer, style) +
-         best_text(answer, style) + '\n' + explained +
+         waits_text(answer, style) + best_text(answer, style) + '\n' + explained +
          (style.why ? rule_values_text(answer.grounds, style) : "");
 }
 

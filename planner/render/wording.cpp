@@ -220,14 +220,16 @@ constexpr std::array<Wording, 75> table{{
      "{ripe_on}][; on a warm dry shelf from today, half of it is by about {on_shelf}]."},
     {Code::fleshy_at_once,
      "",
-     "Fleshy seed cannot wait: sow it at once, as cool as can be but free of frost."},
+     "Seed that dies when dried cannot wait: sow it at once, as cool as can be but free of frost. "
+     "If "
+     "it has to wait some days, keep it cool and barely moist."},
     {Code::defers,
      "share",
      "Of its good seed {share} usually waits for another season: keep the pots."},
     {Code::defers_whole,
-     "share",
-     "Of its good seed {share} waits for another season when the coat is left whole: nick or rub "
-     "it, and keep the pots all the same."},
+     "share treated",
+     "Of its good seed {share} waits for another season when the coat is left whole[, {treated} "
+     "once it is nicked]: nick or rub it, and keep the pots all the same."},
     // How much, and on which day.
     {Code::wish_out_of_reach,
      "wanted share needed",

@@ -1,4 +1,5 @@
 #include "species-rules/catalogue.hpp"
+#include "species-rules/seed_parameters.hpp"
 
 #include <gtest/gtest.h>
 
@@ -111,6 +112,73 @@ TEST(KnownKinds, SeedThatDiesAsItDriesIsSownAtOnce) {
   EXPECT_EQ(rule.gate.start->value, Start::at_once);
   EXPECT_EQ(rule.seed.store->value, Store::sow_at_once);
   EXPECT_LE(rule.seed.half_life_years->high, 0.5);
+}
+
+// common practice, no source
+TEST(KnownKinds, LargeSeedIsBuriedByItsOwnThickness) {
+  for (const std::string_view genus : {"Veltheimia", "Aloidendron", "Chasmanthe", "Erythrina"}) {
+    const Rule rule = rule_of(genus);
+    EXPECT_EQ(rule.sowing.cover->value, Cover::own_thickness) << genus;
+    EXPECT_GE(rule.sowing.cover_mm->value, 2.0) << genus;
+  }
+}
+
+// common practice, no source
+TEST(KnownKinds, TuberousPelargoniumsAndMonsoniaStandInTallPots) {
+  for (const std::string_view taxon : {"Pelargonium triste", "Pelargonium rapaceum", "Monsonia"}) {
+    EXPECT_GE(rule_of(taxon).sowing.pot_depth->value, PotDepth::deep) << taxon;
+    EXPECT_GE(rule_of(taxon).sowing.pot_depth_mm->value, 110.0) << taxon;
+  }
+}
+
+// common practice, no source; growers tell of an unusually warm fortnight in which Monsonia,
+// Pelargonium and Albuca began and Bulbine showed nothing
+TEST(KnownKinds, BulbineAndTrachyandraWantCoolerNightsThanMostAndMayWaitForASecondAutumn) {
+  for (const std::string_view genus : {"Bulbine", "Trachyandra"}) {
+    const Rule rule = rule_of(genus);
+    for (const std::string_view earlier : {"Monsonia", "Pelargonium", "Albuca"}) {
+      EXPECT_LE(rule.gate.night_limit_c->value + 3.0, rule_of(earlier).gate.night_limit_c->value)
+          << genus << " beside " << earlier;
+    }
+    EXPECT_GE(rule.seed.deferral_share->value, 0.1) << genus;
+    EXPECT_GE(rule.seedling.keep_seasons->value, 2.0) << genus;
+  }
+}
+
+// common practice, no source
+TEST(KnownKinds, PachypodiumNamaquanumGerminatesWarmOnAMat) {
+  const Rule rule = rule_of("Pachypodium namaquanum");
+  EXPECT_EQ(rule.gate.start->value, Start::hot);
+  EXPECT_LE(rule.sowing.mat->value, Mat::helpful);
+}
+
+// A university's thesis on Boophone flava and Amaryllis belladonna (Cape Town): killed by drying,
+// the former from the eighth week of mildly drying air on
+TEST(KnownKinds, FleshySeedOfTheAmaryllidsDiesDryWithinWeeksToMonths) {
+  for (const std::string_view genus : {"Brunsvigia", "Haemanthus", "Crossyne", "Amaryllis"}) {
+    const Rule rule = rule_of(genus);
+    EXPECT_EQ(storage_of(rule), SeedStorage::recalcitrant) << genus;
+    EXPECT_LE(rule.seed.half_life_years->high, 0.5) << genus;
+  }
+  EXPECT_EQ(storage_of(rule_of("Cyrtanthus")), SeedStorage::orthodox);
+}
+
+// A grower's list post, New York State, 2015: seed of it came up in the year after, not at once
+TEST(KnownKinds, OxalisObtusaWaitsForCoolNightsOthersAreSownAtOnce) {
+  EXPECT_EQ(rule_of("Oxalis obtusa").gate.start->value, Start::cool);
+  EXPECT_EQ(storage_of(rule_of("Oxalis obtusa")), SeedStorage::orthodox);
+  EXPECT_EQ(rule_of("Oxalis").gate.start->value, Start::at_once);
+}
+
+// Danthu and others 1995 (baobab), a Japanese trial of 2013 (Pelargonium vitifolium), Ogunwenmo
+// 2006 (Ipomoea): nine in ten and more came up once the coat was open
+TEST(KnownKinds, HardCoatedSeedHardlyWaitsOnceItIsNicked) {
+  for (const std::string_view taxon :
+       {"Adansonia digitata", "Pelargonium vitifolium", "Ipomoea", "Erythrina"}) {
+    const SeedParameters whole = seed_parameters(rule_of(taxon));
+    EXPECT_GE(whole.deferral_share, 0.3) << taxon;
+    EXPECT_LE(treated(whole).deferral_share, 0.15) << taxon;
+  }
 }
 
 } // namespace

@@ -110,7 +110,11 @@ TEST(CheckRules, WhatDoesNotFitTogetherIsTold) {
         {cool + word("seed_size", "large") + ", " + word("cover", "deep"), "needs light"},
         {cool + word("seed_size", "fleshy") + ", " + word("store", "cool_dry"),
          "stores fleshy seed"},
-        {cool + number("shade_second_year", "0.6"), "shaded more from year to year"}}) {
+        {cool + number("shade_second_year", "0.6"), "shaded more from year to year"},
+        {cool + number("deferral_treated_share", "0.5"), "when it was treated"},
+        {cool + word("smoke", "useless") + ", " + word("leach", "useless") + ", " +
+             word("scarify", "useless"),
+         "no treatment that helps"}}) {
     const std::vector<std::string> faults =
         rule_faults(R"({"genus": "Aloe", "rule": {)" + known.rule + "}}", family_defaults());
     ASSERT_FALSE(faults.empty()) << known.rule;

@@ -142,15 +142,15 @@ TEST(RuleFile, ANumberWithoutRangeIsTold) {
 
 TEST(RuleFile, AWrongTypeIsTold) {
   EXPECT_EQ(fault_in(R"("cover_mm": 3)"),
-            "Testaceae.json:3:28: cover_mm is a number; expected an object with value, low, high, "
-            "evidence and source");
+            "Testaceae.json:3:28: \"cover_mm\" is 3; expected an object with value, low, high, "
+            "evidence and source; correct it");
   EXPECT_EQ(fault_in(R"("start": null)"),
-            "Testaceae.json:3:28: start is null; expected an object with value, evidence and "
-            "source");
+            "Testaceae.json:3:28: \"start\" is null; expected an object with value, evidence and "
+            "source; correct it");
   EXPECT_EQ(fault_in(R"("notes": "slow")"),
-            "Testaceae.json:3:28: notes is a text; expected a list");
+            "Testaceae.json:3:28: \"notes\" is \"slow\"; expected a list in [ ]; correct it");
   EXPECT_EQ(fault_in(night_limit("\"14\"", "14", "14")),
-            "Testaceae.json:3:46: value is a text; expected a number");
+            "Testaceae.json:3:46: \"value\" is \"14\"; expected a number; correct it");
 }
 
 TEST(RuleFile, AMissingSourceIsToldWhereTheEvidenceNeedsOne) {
@@ -176,7 +176,7 @@ TEST(RuleFile, NamesThatAreNoBotanicalNamesAreTold) {
   EXPECT_EQ(only_fault(read(family_text(R"({"genus": "Aloe", "species": [{"species": "Vera"}]})"))),
             "Testaceae.json:3:32: species \"Vera\"; expected one word of small letters");
   EXPECT_NE(only_fault(read(family_text(R"({"genus": "Aloe", "synonyms": ["Aloe vera"]})")))
-                .find("3:32: synonyms \"Aloe vera\"; expected one word"),
+                .find("3:32: synonyms[0] \"Aloe vera\"; expected one word"),
             std::string::npos);
 }
 
@@ -184,10 +184,10 @@ TEST(RuleFile, AFileWithoutItsPartsIsTold) {
   EXPECT_EQ(only_fault(read(R"({"schema": 1, "family": "Aaceae", "rule": {}})")),
             "Testaceae.json:1:1: the file has no \"genera\"; expected a list of genera");
   EXPECT_EQ(only_fault(read(R"({"schema": 3, "family": "Aaceae", "rule": {}, "genera": []})")),
-            "Testaceae.json:1:2: schema 3; expected schema 1");
+            "Testaceae.json:1:2: \"schema\" is 3; expected 1; correct it");
   EXPECT_EQ(only_fault(read("[]")),
-            "Testaceae.json:1:1: the file is a list; expected an object with schema, family, rule "
-            "and genera");
+            "Testaceae.json:1:1: the file is a list of 0; expected an object with schema, family, "
+            "rule and genera; correct it");
 }
 
 TEST(RuleFile, ATextThatIsNoJsonIsRefused) {

@@ -42,6 +42,25 @@ TEST(SeedParameters, TheOrderOfTemperaturesIsKept) {
   EXPECT_LT(cardinal.optimum_c, cardinal.ceiling_c);
 }
 
+TEST(SeedParameters, TreatedSeedWaitsLessWhereTheRuleSaysSoAndElseAsMuch) {
+  Rule rule;
+  rule.seed.deferral_share = Estimate{0.6, 0.4, 0.8, {}};
+  EXPECT_DOUBLE_EQ(treated(seed_parameters(rule)).deferral_share, 0.6);
+  rule.seed.deferral_treated_share = Estimate{0.1, 0.02, 0.2, {}};
+  EXPECT_DOUBLE_EQ(seed_parameters(rule).deferral_share, 0.6);
+  EXPECT_DOUBLE_EQ(treated(seed_parameters(rule)).deferral_share, 0.1);
+}
+
+TEST(SeedParameters, FleshySeedAndSeedThatCannotWaitDieDry) {
+  Rule rule;
+  EXPECT_EQ(storage_of(rule), SeedStorage::orthodox);
+  rule.seed.size = Choice<SeedSize>{SeedSize::fleshy, {}};
+  EXPECT_EQ(storage_of(rule), SeedStorage::recalcitrant);
+  rule.seed.size = Choice<SeedSize>{SeedSize::small, {}};
+  rule.gate.start = Choice<Start>{Start::at_once, {}};
+  EXPECT_EQ(storage_of(rule), SeedStorage::recalcitrant);
+}
+
 TEST(SeedParameters, EveryRuleOfTheCatalogueGivesUsableNumbers) {
   const Catalogue catalogue = Catalogue::embedded();
   for (const std::string& name : catalogue.rule_names()) {

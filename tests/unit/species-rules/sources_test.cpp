@@ -53,18 +53,19 @@ TEST(SourceFile, FaultsAreToldWithLineAndColumn) {
   EXPECT_EQ(only_fault(R"("a": {"kind": "book", "title": "T", "autor": "A"})"),
             "sources.json:2:37: unknown key \"autor\"; expected \"author\" perhaps");
   EXPECT_EQ(only_fault(R"("a": {"kind": "book", "title": "T", "year": "old"})"),
-            "sources.json:2:37: year is a text; expected a number");
+            "sources.json:2:37: \"year\" is \"old\"; expected a whole number from 1500 to 2200; "
+            "correct it");
   EXPECT_EQ(only_fault(R"("a": {"kind": "book"})"),
             "sources.json:2:1: a has no \"title\"; expected a title, or what the note is about");
-  EXPECT_EQ(
-      only_fault(R"("a": 5)"),
-      "sources.json:2:1: a is a number; expected an object with kind, author, title and year");
+  EXPECT_EQ(only_fault(R"("a": 5)"),
+            "sources.json:2:1: \"a\" is 5; expected an object with kind, author, title and year; "
+            "correct it");
 }
 
 TEST(SourceFile, AnotherSchemaIsAFault) {
   const auto faults = read_source_file(R"({"schema": 2, "sources": {}})", "sources.json").faults;
   EXPECT_EQ(texts_of(faults),
-            std::vector<std::string>{"sources.json:1:2: schema 2; expected schema 1"});
+            std::vector<std::string>{"sources.json:1:2: \"schema\" is 2; expected 1; correct it"});
 }
 
 } // namespace

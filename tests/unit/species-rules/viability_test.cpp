@@ -38,5 +38,32 @@ TEST(Viability, TheShareFallsWithTimeAndStaysAShare) {
   }
 }
 
+// Half-lives are told for a dry room, whatever the seed.
+TEST(Viability, SeedThatDiesDryAgesAtTheToldRateInTheDryRoomToo) {
+  EXPECT_DOUBLE_EQ(recalcitrant_ageing_factor(room_c, 0.45), 1.0);
+  EXPECT_DOUBLE_EQ(ageing_factor(SeedStorage::recalcitrant, room_c, 0.45), 1.0);
+}
+
+TEST(Viability, SeedThatDiesDryLivesLongerTheDamperAndAboveFrostTheCoolerItLies) {
+  for (int percent = 15; percent < 100; percent += 5) {
+    EXPECT_GT(recalcitrant_ageing_factor(5, percent / 100.0),
+              recalcitrant_ageing_factor(5, (percent + 5) / 100.0));
+  }
+  for (int store_c = 0; store_c < 30; ++store_c) {
+    EXPECT_LT(recalcitrant_ageing_factor(store_c, 0.85),
+              recalcitrant_ageing_factor(store_c + 1, 0.85));
+  }
+  EXPECT_GT(recalcitrant_ageing_factor(-1, 0.85), recalcitrant_ageing_factor(30, 0.15));
+}
+
+// Growers give such seed some weeks in the fridge, not seasons (list posts on Haemanthus,
+// Melbourne, 2020: several weeks at most).
+TEST(Viability, AFridgeHoldsSeedThatDiesDryForWeeksAndNotForSeasons) {
+  const double half_life_years = 0.12; // of the fleshy amaryllids
+  const double damp = recalcitrant_ageing_factor(5, 0.85);
+  EXPECT_GT(share_alive(half_life_years, 28 / 365.25 * damp), 0.85);
+  EXPECT_LT(share_alive(half_life_years, damp), 0.05);
+}
+
 } // namespace
 } // namespace nightsow::species_rules

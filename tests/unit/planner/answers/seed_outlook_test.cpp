@@ -49,12 +49,43 @@ TEST(SeedOutlook, OneOfTheWaysIsBestAndNoOtherIsMuchBetter) {
   }
 }
 
-TEST(SeedOutlook, SeedThatCannotWaitHasNoWayToBeKept) {
+TEST(SeedOutlook, SeedThatDiesDryCannotBeKeptForAYearAndWaitsBestCoolAndBarelyMoist) {
   const SeedOutlookAnswer answer = outlook("Brunsvigia", "20d", "shelf");
   EXPECT_TRUE(answer.ways.empty());
+  ASSERT_EQ(answer.waits.size(), 3U);
+  EXPECT_EQ(answer.waits.front().way, "cool_moist");
+  EXPECT_TRUE(answer.waits.front().best);
+  for (const WaitAnswer& wait : answer.waits) {
+    EXPECT_LE(wait.after_two_weeks.mean, answer.waits.front().after_two_weeks.mean) << wait.way;
+    EXPECT_LE(wait.after_eight_weeks.mean, wait.after_two_weeks.mean) << wait.way;
+  }
   EXPECT_TRUE(std::any_of(answer.reasons.begin(), answer.reasons.end(), [](const Reason& reason) {
     return reason.code == ReasonCode::fleshy_at_once;
   }));
+}
+
+// Dry the one, moist the other: each kills what keeps its opposite.
+TEST(SeedOutlook, ADampFridgeKeepsFleshySeedThatADryShelfKillsAndKillsWhatAShelfKeeps) {
+  const auto alive = [](const char* taxon, const char* stored) {
+    return outlook(taxon, "3mo", stored).today.alive.mean;
+  };
+  EXPECT_GT(alive("Haemanthus", "fridge damp"), alive("Haemanthus", "shelf") + 0.3);
+  EXPECT_LT(alive("Albuca", "shelf damp"), alive("Albuca", "shelf") - 0.1);
+}
+
+TEST(SeedOutlook, SeedThatIsShortLivedButBearsDryingIsShownWaysToBeKept) {
+  const SeedOutlookAnswer answer = outlook("Eriospermum", "2mo", "shelf");
+  EXPECT_TRUE(answer.waits.empty());
+  EXPECT_GE(answer.ways.size(), 2U);
+  EXPECT_EQ(answer.advice, "sow_at_once");
+}
+
+TEST(SeedOutlook, MoreOfHardCoatedSeedComesUpOnceItIsNicked) {
+  const SeedOutlookAnswer answer = outlook("Pelargonium vitifolium", "2y", "shelf");
+  ASSERT_TRUE(answer.comes_up && answer.comes_up_treated);
+  EXPECT_GT(*answer.comes_up_treated, 2.0 * *answer.comes_up);
+  EXPECT_EQ(answer.treatments, (std::vector<std::string>{"smoke", "scarify"}));
+  EXPECT_FALSE(outlook("Albuca", "2mo", "shelf").comes_up_treated);
 }
 
 TEST(SeedOutlook, AnUntoldStoreIsSaidAndMakesItLessSure) {

@@ -74,7 +74,7 @@ inline ReasonValue sample_value(std::string_view name) {
   if (name.ends_with("_k")) {
     return CelsiusDelta{2.0};
   }
-  if (name == "share" || name == "alive") {
+  if (name == "share" || name == "alive" || name == "treated") {
     return Share{0.25};
   }
   return name == "age_years" ? ReasonValue{1.3} : ReasonValue{3};

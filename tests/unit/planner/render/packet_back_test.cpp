@@ -106,6 +106,19 @@ TEST(PacketBack, AShareThatWaitsKeepsThePot) {
             "Keep the pot for 1 season before you empty it.");
 }
 
+TEST(PacketBack, WhatStillWaitsOnceTreatedIsSaidBesideWhatWaitsLeftWhole) {
+  EXPECT_EQ(
+      line({figure("deferral_share", "share", 0.6), figure("deferral_treated_share", "share", 0.1)},
+           "expect"),
+      "About 6 in 10 of the sound seed waits a year longer, once treated about 1 in 10.");
+}
+
+TEST(PacketBack, SeedThatDiesDryIsKeptForDaysCoolAndBarelyMoistShortLivedSeedNot) {
+  EXPECT_EQ(line({word("start", "at_once"), word("store", "sow_at_once")}, "keep"),
+            "Do not keep it; if it has to wait some days or weeks, cool and barely moist.");
+  EXPECT_EQ(line({word("start", "cool"), word("store", "sow_at_once")}, "keep"), "Do not keep it.");
+}
+
 TEST(PacketBack, SummerGrowersRestByCoolAndOthersByWarmth) {
   const RuleValue growth = figure("growth_needed_days", "days", 70);
   const RuleValue sum = figure("rest_sum", "", 20);

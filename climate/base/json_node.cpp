@@ -1,4 +1,4 @@
-#include "planner/garden/json_node.hpp"
+#include "climate/base/json_node.hpp"
 
 #include "climate/base/nearest_name.hpp"
 
@@ -9,7 +9,7 @@
 #include <cmath>
 #include <utility>
 
-namespace nightsow::planner {
+namespace nightsow {
 
 namespace {
 
@@ -29,15 +29,6 @@ std::string shown(const Json& value) {
     text = text.substr(0, longest_shown) + "…";
   }
   return text;
-}
-
-// RFC 6901: these two characters mean something in a pointer.
-std::string pointer_token(std::string_view key) {
-  std::string token;
-  for (const char c : key) {
-    token += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
-  }
-  return token;
 }
 
 } // namespace
@@ -61,6 +52,14 @@ std::string JsonNode::text() const {
   return value_->get<std::string>();
 }
 
+std::string JsonNode::some_text(std::string_view form) const {
+  std::string words = value_->is_string() ? value_->get<std::string>() : "";
+  if (words.find_first_not_of(" \t\n\r") == std::string::npos) {
+    fail_as(std::string(form));
+  }
+  return words;
+}
+
 std::string JsonNode::one_of(std::span<const std::string_view> words) const {
   std::string word = value_->is_string() ? value_->get<std::string>() : "";
   if (std::find(words.begin(), words.end(), word) == words.end()) {
@@ -76,6 +75,13 @@ bool JsonNode::yes_or_no() const {
     fail_as("true or false");
   }
   return value_->get<bool>();
+}
+
+double JsonNode::number() const {
+  if (!value_->is_number()) {
+    fail_as("a number");
+  }
+  return value_->get<double>();
 }
 
 double JsonNode::number(double lowest, double highest) const {
@@ -115,29 +121,40 @@ std::vector<JsonNode> JsonNode::elements() const {
   return nodes;
 }
 
-std::vector<JsonNode> JsonNode::members() const {
+std::vector<JsonNode> JsonNode::members(std::string_view form) const {
   if (!value_->is_object()) {
-    fail_as("an object in { }");
+    fail_as(std::string(form));
   }
   std::vector<JsonNode> nodes;
   for (const auto& [key, value] : value_->items()) {
-    nodes.push_back(JsonNode(*file_, value, pointer_ + '/' + pointer_token(key), key));
+    nodes.push_back(child(key, value));
   }
   return nodes;
 }
 
 std::optional<JsonNode> JsonNode::member(std::string_view key) const {
-  for (JsonNode& node : members()) {
-    if (node.name() == key && !node.is_null()) {
-      return std::move(node);
-    }
+  auto node = member_or_null(key);
+  return node && node->is_null() ? std::nullopt : std::move(node);
+}
+
+std::optional<JsonNode> JsonNode::member_or_null(std::string_view key) const {
+  if (!value_->is_object()) {
+    fail_as("an object in { }");
   }
-  return std::nullopt;
+  const auto found = value_->find(std::string(key));
+  return found == value_->end() ? std::nullopt : std::optional{child(key, *found)};
+}
+
+JsonNode JsonNode::child(std::string_view key, const Json& value) const {
+  return {*file_, value, pointer_ + '/' + pointer_token(key), std::string(key)};
+}
+
+Problem JsonNode::problem(std::string found, std::string expected, std::string remedy) const {
+  return file_->problem_at(pointer_, std::move(found), std::move(expected), std::move(remedy));
 }
 
 void JsonNode::fail(std::string found, std::string expected, std::string remedy) const {
-  throw InputError(
-      file_->problem_at(pointer_, std::move(found), std::move(expected), std::move(remedy)));
+  throw InputError(problem(std::move(found), std::move(expected), std::move(remedy)));
 }
 
 void JsonNode::fail_as(std::string expected) const {
@@ -145,9 +162,4 @@ void JsonNode::fail_as(std::string expected) const {
   fail(fmt::format("{} is {}", subject, shown(*value_)), std::move(expected), "correct it");
 }
 
-std::string did_you_mean(std::string_view typed, std::span<const std::string> names) {
-  const auto nearest = nearest_name(typed, names);
-  return nearest ? fmt::format("did you mean \"{}\"?", nearest->name) : "correct it";
-}
-
-} // namespace nightsow::planner
+} // namespace nightsow
