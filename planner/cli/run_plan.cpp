@@ -34,7 +34,8 @@ Outcome run(const PlanCommand& command, const CommonOptions& common, const Surro
     style.why = command.why;
     style.work = command.work;
     const PlanAnswer answer = plan(garden, command.request);
-    std::string notes = written(command.calendar, answer, plan_calendar);
+    std::string notes =
+        written(command.calendar, answer, [](const auto& plan) { return plan_calendar(plan); });
     notes += written(command.csv, answer, plan_csv);
     notes +=
         written(command.sheet, answer, [&](const auto& plan) { return bench_sheet(plan, style); });
