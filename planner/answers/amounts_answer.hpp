@@ -47,8 +47,9 @@ struct FreeDaysAnswer {
   int sowings = 0;
   int left_over = 0; ///< for which no day in time is left
   double value = 0.0;
-  double bound = 0.0; ///< no other way of laying them is worth more
-  double gap = 0.0;   ///< share by which the value may fall short
+  double bound = 0.0;                         ///< no other way of laying them is worth more
+  double gap = 0.0;                           ///< share by which the value may fall short
+  std::vector<std::string> packets_left_over; ///< by packet
 };
 
 } // namespace nightsow::planner

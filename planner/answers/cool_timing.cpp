@@ -4,6 +4,7 @@
 #include "planner/answers/make_heads.hpp"
 #include "planner/model/first_rest.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/usual_looks.hpp"
 #include "species-rules/growth.hpp"
 
 #include <algorithm>
@@ -21,9 +22,8 @@ constexpr double usual_day_limit_c = 27.0;
 // Below so many seasons in ten a warning would stand beside every line (common practice, no
 // source).
 constexpr double relapse_worth_saying = 0.3;
-// For rules that say neither (common practice, no source).
+// For rules that do not say (common practice, no source).
 constexpr double usual_growth_days = 70.0;
-constexpr double usual_main_look_days = 30.0;
 
 GateAnswer gate_answer(const GateOutlook& gate) {
   GateAnswer answer;

@@ -5,6 +5,7 @@
 #include "planner/answers/kept_ways.hpp"
 #include "planner/answers/water_window.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/usual_looks.hpp"
 
 #include <algorithm>
 #include <array>
@@ -33,8 +34,6 @@ constexpr double sown_of_irreplaceable = 0.6;
 constexpr double keeps_years = 2.0;
 constexpr double least_to_split = 8.0;
 constexpr double usual_half_life_years = 3.0;
-// A mat is on until most are up, and so long after the first where nothing tells.
-constexpr double usual_main_look_days = 21.0;
 constexpr double hours_a_day = 24.0;
 constexpr double watts_a_kilowatt = 1000.0;
 
@@ -67,7 +66,8 @@ struct Here {
   std::vector<KeptWay> ways;
   Date allowed{};
   Seeds seeds;
-  double factor = 1.0; ///< what all cases make of the shares, which a few gave
+  double factor = 1.0;        ///< what all cases make of the shares, which a few gave
+  bool season_before = false; ///< days before the season's hottest night count, too
 
   [[nodiscard]] int plants(double share) const {
     return static_cast<int>(std::lround(share * factor * seeds.value_or(0.0)));
@@ -308,7 +308,7 @@ void tell_mat(const Here& here,
   if (!uses_mat(input.rule.rule) || !mat || !expected || !sown) {
     return;
   }
-  Prospects without{input, seasons, {input.bench, season, true, false}};
+  Prospects without{input, seasons, {input.bench, season, here.season_before, false}};
   const double share = without.plants_share(expected->first_water, here.best().keeping);
   Reason reason{ReasonCode::mat_gives,
                 {{"plants", static_cast<int>(std::lround(expected->plants.mean))},
@@ -320,6 +320,13 @@ void tell_mat(const Here& here,
         {"kwh", rounded_tenth(*mat->watts / watts_a_kilowatt * hours_a_day * days)});
   }
   timing.reasons.push_back(std::move(reason));
+}
+
+// What is sown all the same after its last day has none: its risks say that it is late.
+void drop_passed_limit(Date today, LineTiming& timing) {
+  if (!timing.missed && timing.water.no_later_than < today) {
+    timing.water.no_later_than.reset();
+  }
 }
 
 void sort_routes(std::vector<RouteAnswer>& routes) {
@@ -359,6 +366,7 @@ Decision decide_on(Here here,
   }
   tell_late_nights(timing);
   tell_hardly_any(decision.expected, timing);
+  drop_passed_limit(here.input.garden.today, timing);
   sort_routes(decision.routes);
   return decision;
 }
@@ -393,6 +401,7 @@ Decision decide(const LineInput& input,
     return decision;
   }
   Here here{input, prospects, kept_ways(input, prospects, *allowed), *allowed, seeds};
+  here.season_before = before;
   here.factor = prospects.all_cases_factor(best_day(here.best(), *allowed), here.best().keeping);
   return decide_on(std::move(here), seasons, season, timing);
 }

@@ -18,6 +18,8 @@ TaskKind main_kind(const Task& task) {
   case TaskKind::first_water:
   case TaskKind::mat_on:
     return TaskKind::first_water;
+  case TaskKind::water_by_need:
+    return task.number == 1 ? TaskKind::first_water : TaskKind::main_look;
   case TaskKind::first_look:
   case TaskKind::bag_off:
     return TaskKind::first_look;
@@ -34,9 +36,30 @@ TaskKind main_kind(const Task& task) {
     return task.number == 1 ? TaskKind::first_look : TaskKind::wake;
   case TaskKind::wake:
   case TaskKind::prick_out:
+  case TaskKind::leave:
+  case TaskKind::pot_on:
     break;
   }
   return TaskKind::wake;
+}
+
+// The day on which each tray is sown for the first, second … time.
+std::map<std::pair<std::string_view, int>, Date> sowing_days(const std::vector<Task>& tasks) {
+  std::map<std::pair<std::string_view, int>, Date> days;
+  for (const Task& task : tasks) {
+    if (task.kind == TaskKind::sow_dry) {
+      days[{task.lot, task.number}] = task.on;
+    }
+  }
+  return days;
+}
+
+// Entries of a group and kind are numbered by date.
+void number(std::vector<DiaryEntry>& diary) {
+  std::map<std::pair<std::string_view, TaskKind>, int> last;
+  for (DiaryEntry& entry : diary) {
+    entry.number = ++last[{entry.group, entry.kind}];
+  }
 }
 
 } // namespace
@@ -46,11 +69,13 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
   for (const Lot& lot : lots) {
     groups[lot.id] = lot.group;
   }
-  std::map<std::pair<std::string_view, TaskKind>, DiaryEntry> entries;
+  const auto sown_on = sowing_days(tasks);
+  std::map<std::tuple<std::string_view, TaskKind, Date>, DiaryEntry> entries;
   for (const Task& task : tasks) {
     const TaskKind kind = main_kind(task);
     const std::string_view group = groups.at(task.lot);
-    DiaryEntry& entry = entries[{group, kind}];
+    const Date day = kind == TaskKind::sow_dry ? sown_on.at({task.lot, task.number}) : Date{};
+    DiaryEntry& entry = entries[{group, kind, day}];
     const bool leads = task.kind == kind || kind == TaskKind::rest;
     if (leads && (entry.on == Date{} || task.on < entry.on)) {
       entry.on = task.on;
@@ -70,6 +95,7 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
   std::sort(diary.begin(), diary.end(), [](const DiaryEntry& a, const DiaryEntry& b) {
     return std::tuple{a.on, a.kind, a.group} < std::tuple{b.on, b.kind, b.group};
   });
+  number(diary);
   return diary;
 }
 

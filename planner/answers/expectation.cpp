@@ -80,13 +80,10 @@ std::vector<SeedParameters> treated_draws(const LineInput& input, int draws) {
 
 } // namespace
 
-bool gains_by_mat(const species_rules::Rule& rule) {
-  return rule.sowing.mat && (rule.sowing.mat->value == species_rules::Mat::needed ||
-                             rule.sowing.mat->value == species_rules::Mat::helpful);
-}
-
 bool uses_mat(const species_rules::Rule& rule) {
-  return start_of(rule) == species_rules::Start::hot && gains_by_mat(rule);
+  const bool gains = rule.sowing.mat && (rule.sowing.mat->value == species_rules::Mat::needed ||
+                                         rule.sowing.mat->value == species_rules::Mat::helpful);
+  return gains && start_of(rule) != species_rules::Start::cool;
 }
 
 std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {

@@ -61,10 +61,9 @@ private:
   std::deque<std::pair<Keeping, PacketShares>> kept_;
 };
 
-/// Whether a mat is needed or helpful.
-[[nodiscard]] bool gains_by_mat(const species_rules::Rule& rule);
-
-/// Whether the plants expected are those of seed on a mat: hot starters that gain by one.
+/// Whether pots of the kind stand on a mat where the garden has one: what is expected, how places
+/// are counted and what is to be done all follow it. Those that gain by a mat, but no cool
+/// starters: it would take from them the nights they wait for.
 [[nodiscard]] bool uses_mat(const species_rules::Rule& rule);
 
 /// The mat on the packet's bench, else the garden's first.

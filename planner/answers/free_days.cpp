@@ -4,6 +4,7 @@
 #include "planner/answers/figures.hpp"
 #include "planner/model/assign.hpp"
 #include "planner/model/sowing_days.hpp"
+#include "planner/model/usual_looks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -27,18 +28,10 @@ constexpr double unknown_value = 1.0;
 // Of two days worth the same the nearer to first water is taken: a pot sown dry stands in the way.
 constexpr double day_early_costs = 1e-6;
 
-// How long a pot keeps its place on a mat where the rule does not say when most are up (common
-// practice, no source).
-constexpr int usual_mat_days = 28;
-
 struct Line {
   Sowing* sowing = nullptr;
   Date water{};
 };
-
-bool takes_mat(const Sowing& sowing) {
-  return sowing.start == "hot" && (sowing.how.mat == "needed" || sowing.how.mat == "helpful");
-}
 
 double value_on(const Sowing& sowing, int days_late) {
   if (!sowing.expected) {
@@ -57,9 +50,10 @@ DayChoice choice_on(const Sowing& sowing, Date day, Date water, Date today) {
   DayChoice choice;
   choice.day = days_between(today, day);
   choice.value = value_on(sowing, days_between(water, day));
-  if (takes_mat(sowing)) {
+  if (sowing.work.on_mat) {
     choice.mat_from = days_between(today, std::max(day, water));
-    choice.mat_until = choice.mat_from + sowing.how.main_look_days.value_or(usual_mat_days) - 1;
+    choice.mat_until =
+        choice.mat_from + sowing.how.main_look_days.value_or(usual_main_look_days) - 1;
   }
   return choice;
 }
@@ -97,7 +91,7 @@ SowingToLay sowing_to_lay(const Garden& garden, const Line& line, Date today) {
     sowing.bench = static_cast<int>(bench - garden.benches.begin());
   }
   const std::optional<HeatMat> wanted =
-      takes_mat(*line.sowing) ? mat_for(garden, line.sowing->bench) : std::nullopt;
+      line.sowing->work.on_mat ? mat_for(garden, line.sowing->bench) : std::nullopt;
   if (wanted) {
     const auto mat = std::find_if(garden.mats.begin(), garden.mats.end(), [&](const HeatMat& one) {
       return one.name == wanted->name && one.bench == wanted->bench;
@@ -177,7 +171,10 @@ void lay_on_free_days(const LoadedGarden& garden, PlanAnswer& answer) {
     const std::optional<int> day = laid.days[at];
     lines[at].sowing->sow_on = day ? std::optional{today + Days{*day}} : std::nullopt;
     ++free_days.sowings;
-    free_days.left_over += day ? 0 : 1;
+    if (!day) {
+      ++free_days.left_over;
+      free_days.packets_left_over.push_back(lines[at].sowing->packet);
+    }
   }
   free_days.value = rounded_tenth(laid.value);
   free_days.bound = rounded_tenth(laid.bound);

@@ -34,6 +34,20 @@ Reason waits_reason(const GateOutlook& gate, const std::string& bench) {
            {"bench", bench}}};
 }
 
+// Nights that held are lost again until ten of the last 14 are cool once more.
+Reason lost_reason(const GateOutlook& gate, const std::string& bench) {
+  Reason reason{ReasonCode::gate_lost,
+                {{"cool", gate.last_14.cool},
+                 {"of", gate.last_14.of},
+                 {"limit_c", gate.limit.at_or_under},
+                 {"bench", bench},
+                 {"since", *gate.words.holds.p50}}};
+  if (gate.again && gate.again->p50) {
+    reason.values.push_back({"again", *gate.again->p50});
+  }
+  return reason;
+}
+
 } // namespace
 
 void apply_guard(const ReadingsGuard& guard, bool due, GateVerdict& verdict) {
@@ -140,6 +154,9 @@ std::vector<Reason> gate_reasons(const GateOutlook& gate,
       days_between(*stirs.p50, *holds.p50) >= false_start_days) {
     reasons.push_back(
         {ReasonCode::stirs_before_holds, {{"stirs", *stirs.p50}, {"holds", *holds.p50}, limit}});
+  }
+  if (gate.opened && !gate.doubtful) {
+    reasons.push_back(lost_reason(gate, bench));
   }
   reasons.push_back(binds);
   reasons.push_back(waits_reason(gate, bench));

@@ -5,6 +5,7 @@
 #include "planner/answers/make_heads.hpp"
 #include "planner/model/hot_season.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/usual_looks.hpp"
 #include "species-rules/growth.hpp"
 
 #include <algorithm>
@@ -19,7 +20,6 @@ using species_rules::Growth;
 // For a rule made by hand without these (common practice, no source).
 constexpr double usual_warm_night_c = 18.0;
 constexpr double usual_growth_days = 90.0;
-constexpr double usual_main_look_days = 21.0;
 
 HotNeeds needs_of(const species_rules::Rule& rule) {
   HotNeeds needs;
@@ -30,7 +30,7 @@ HotNeeds needs_of(const species_rules::Rule& rule) {
   needs.rest_sum = value_or(rule.seedling.rest_sum, species_rules::default_rest_sum);
   const bool winter = rule.gate.growth && rule.gate.growth->value == Growth::winter;
   needs.grows = winter ? GrowingSeason::winter : GrowingSeason::summer;
-  needs.uses_mat = gains_by_mat(rule);
+  needs.uses_mat = uses_mat(rule);
   return needs;
 }
 

@@ -1,10 +1,11 @@
 #include "planner/answers/lots.hpp"
 
+#include "planner/model/sowing_days.hpp"
+
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 #include <map>
 #include <string_view>
 #include <tuple>
@@ -32,8 +33,6 @@ struct TrayKind {
     return std::tie(cover, bag, mat) < std::tie(other.cover, other.bag, other.mat);
   }
 };
-
-using Members = std::vector<const Sowing*>;
 
 std::string cover_class(const How& how) {
   const std::string cover = how.cover.value_or("");
@@ -75,13 +74,13 @@ std::string id_word(std::string_view name) {
   return word;
 }
 
-// `place`: among the groups of this kind, by date.
-std::string group_id(const WaterKind& kind, std::size_t place) {
+// Named by what decides its first water, and by its first packet: other groups come and go.
+std::string group_id(const WaterKind& kind, const std::string& first_packet) {
   std::string id = id_word(kind.bench) + "-" + kind.start;
   if (kind.limit_from_c) {
     id += fmt::format("-{}", *kind.limit_from_c);
   }
-  return place == 0 ? id : fmt::format("{}-no{}", id, place + 1);
+  return id + "-" + id_word(first_packet);
 }
 
 std::string lot_id(const std::string& group, const TrayKind& kind) {
@@ -92,51 +91,61 @@ std::optional<Date> earlier(const std::optional<Date>& a, const std::optional<Da
   return a && b ? std::min(a, b) : a ? a : b;
 }
 
-// Empty, "no day", comes last.
-bool waits_less(const Sowing* a, const Sowing* b) {
-  const auto key = [](const Sowing* sowing) {
-    return std::tuple{sowing->verdict != Verdict::water_now,
-                      sowing->first_water.expected.p50.value_or(Date::max()),
-                      sowing->packet};
-  };
-  return key(a) < key(b);
+/// A sowing with the first day on which it could be watered: planned for, and in its pots.
+struct Ready {
+  const Sowing* sowing = nullptr;
+  Date on{};
+};
+
+using Group = std::vector<Ready>;
+
+std::optional<Ready> ready(const Sowing& sowing, Date today) {
+  const std::optional<Date> water = day_of_water(sowing.verdict, sowing.first_water, today);
+  if (!water || !sowing.sow_on) {
+    return std::nullopt;
+  }
+  const Date from = std::max(*water, sowing.first_water.not_before.value_or(*water));
+  return Ready{&sowing, std::max(from, *sowing.sow_on)};
 }
 
-// Whether a packet that is watered last of all would still be in time for all, and near the first.
-bool may_join(const Members& group, const Sowing& sowing) {
-  const Sowing& first = *group.front();
-  if ((first.verdict == Verdict::water_now) != (sowing.verdict == Verdict::water_now)) {
+// All of the group would be watered when the one that is ready last is: still in time for each, and
+// near the first. Groups are filled by the day on which their members are ready.
+bool may_join(const Group& group, const Ready& last) {
+  const Ready& first = group.front();
+  if (first.sowing->verdict != last.sowing->verdict) {
     return false;
   }
-  const std::optional<Date>& from = first.first_water.expected.p50;
-  const std::optional<Date>& water = sowing.first_water.expected.p50;
-  if (!from || !water) {
-    return !from && !water;
-  }
-  const bool in_time = std::all_of(group.begin(), group.end(), [&](const Sowing* other) {
-    const std::optional<Date>& latest = other->first_water.no_later_than;
-    return !latest || *water <= *latest;
-  });
-  return in_time && *water <= *from + Days{near_days};
+  const int near = last.sowing->verdict == Verdict::water_now ? near_days_now : near_days;
+  return last.on <= first.on + Days{near} &&
+         std::all_of(group.begin(), group.end(), [&](const Ready& other) {
+           const std::optional<Date>& latest = other.sowing->first_water.no_later_than;
+           return !latest || last.on <= *latest;
+         });
 }
 
 // What gets first water together.
-std::vector<Members> groups_of(Members members) {
-  std::sort(members.begin(), members.end(), waits_less);
-  std::vector<Members> groups;
-  for (const Sowing* sowing : members) {
-    if (groups.empty() || !may_join(groups.back(), *sowing)) {
+std::vector<Group> groups_of(Group members) {
+  std::sort(members.begin(), members.end(), [](const Ready& a, const Ready& b) {
+    return std::tuple{a.sowing->verdict, a.on, a.sowing->packet} <
+           std::tuple{b.sowing->verdict, b.on, b.sowing->packet};
+  });
+  std::vector<Group> groups;
+  for (const Ready& member : members) {
+    if (groups.empty() || !may_join(groups.back(), member)) {
       groups.emplace_back();
     }
-    groups.back().push_back(sowing);
+    groups.back().push_back(member);
   }
   return groups;
 }
 
-FirstWater water_of(const Members& group) {
-  FirstWater water = group.back()->first_water;
-  for (const Sowing* sowing : group) {
-    const FirstWater& own = sowing->first_water;
+FirstWater water_of(const Group& group) {
+  FirstWater water = group.front().sowing->first_water;
+  for (const Ready& member : group) {
+    const FirstWater& own = member.sowing->first_water;
+    if (own.expected.p50 > water.expected.p50) {
+      water.expected = own.expected;
+    }
     if (water.when && own.when) {
       water.when->at_or_under_c = std::min(water.when->at_or_under_c, own.when->at_or_under_c);
       if (own.when->no_day_over_c) {
@@ -150,26 +159,21 @@ FirstWater water_of(const Members& group) {
   return water;
 }
 
-Verdict verdict_of(const Members& group) {
-  const auto has = [&](Verdict verdict) {
-    return std::any_of(group.begin(), group.end(), [&](const Sowing* sowing) {
-      return sowing->verdict == verdict;
-    });
-  };
-  if (has(Verdict::unknown)) {
-    return Verdict::unknown;
-  }
-  return has(Verdict::wait) ? Verdict::wait : Verdict::water_now;
+LotPacket lot_packet(const Sowing& sowing) {
+  return {sowing.packet,
+          sowing.taxon,
+          sowing.accepted,
+          sowing.seeds,
+          sowing.how.pots,
+          sowing.work.number,
+          sowing.work.provenance,
+          sowing.sow_on};
 }
 
 void add_packet(const Sowing& sowing, Lot& lot) {
-  lot.packets.push_back({sowing.packet,
-                         sowing.taxon,
-                         sowing.accepted,
-                         sowing.seeds,
-                         sowing.how.pots,
-                         sowing.work.number,
-                         sowing.work.provenance});
+  lot.sow_on = lot.packets.empty() ? *sowing.sow_on : std::min(lot.sow_on, *sowing.sow_on);
+  lot.sown_by = lot.packets.empty() ? *sowing.sow_on : std::max(lot.sown_by, *sowing.sow_on);
+  lot.packets.push_back(lot_packet(sowing));
   if (sowing.how.pots) {
     lot.pots = lot.pots.value_or(0) + *sowing.how.pots;
   }
@@ -178,37 +182,42 @@ void add_packet(const Sowing& sowing, Lot& lot) {
 }
 
 /// What all trays share that get first water together.
-Lot group_of(const WaterKind& kind, const Members& group, std::size_t place, Date today) {
+Lot group_of(const WaterKind& kind, const Group& group, const Presence& presence) {
+  const auto by_name = [](const Ready& a, const Ready& b) {
+    return a.sowing->packet < b.sowing->packet;
+  };
   Lot lot;
-  lot.group = group_id(kind, place);
+  lot.group = group_id(kind, std::min_element(group.begin(), group.end(), by_name)->sowing->packet);
   lot.bench = kind.bench;
   lot.start = kind.start;
-  lot.verdict = verdict_of(group);
+  lot.verdict = group.front().sowing->verdict;
   lot.first_water = water_of(group);
-  for (const Sowing* sowing : group) {
-    lot.sow_on = earlier(lot.sow_on, sowing->sow_on);
+  const Date wanted = group.back().on;
+  Date earliest = std::max(presence.today, lot.first_water.not_before.value_or(presence.today));
+  for (const Ready& member : group) {
+    earliest = std::max(earliest, *member.sowing->sow_on);
   }
-  const std::optional<Date> water = day_of_water(lot.verdict, lot.first_water, today);
-  if (water && lot.sow_on) {
-    lot.waters = std::max(*water, *lot.sow_on);
+  lot.waters = nearest_day_there(presence.away, wanted, earliest);
+  if (lot.waters != wanted) {
+    lot.waters_if_there = wanted;
   }
   return lot;
 }
 
-void add_trays(const Lot& shared, const Members& group, std::vector<Lot>& lots) {
+void add_trays(const Lot& shared, const Group& group, std::vector<Lot>& lots) {
   std::map<TrayKind, Lot> trays;
-  for (const Sowing* sowing : group) {
-    const TrayKind kind = tray_kind(*sowing);
+  for (const Ready& member : group) {
+    const TrayKind kind = tray_kind(*member.sowing);
     Lot& lot = trays.try_emplace(kind, shared).first->second;
     lot.id = lot_id(shared.group, kind);
     lot.cover = kind.cover;
     lot.bag = kind.bag;
     lot.mat = kind.mat;
-    add_packet(*sowing, lot);
+    add_packet(*member.sowing, lot);
   }
   for (auto& [kind, lot] : trays) {
     std::sort(lot.packets.begin(), lot.packets.end(), [](const auto& a, const auto& b) {
-      return a.packet < b.packet;
+      return std::tie(a.sow_on, a.packet) < std::tie(b.sow_on, b.packet);
     });
     lots.push_back(std::move(lot));
   }
@@ -216,23 +225,36 @@ void add_trays(const Lot& shared, const Members& group, std::vector<Lot>& lots) 
 
 } // namespace
 
-std::vector<Lot> lots_of(const std::vector<Sowing>& sowings, Date today) {
-  std::map<WaterKind, Members> kinds;
+std::vector<Lot> lots_of(const std::vector<Sowing>& sowings, const Presence& presence) {
+  std::map<WaterKind, Group> kinds;
   for (const Sowing& sowing : sowings) {
-    kinds[water_kind(sowing)].push_back(&sowing);
+    if (const std::optional<Ready> member = ready(sowing, presence.today)) {
+      kinds[water_kind(sowing)].push_back(*member);
+    }
   }
   std::vector<Lot> lots;
   for (const auto& [kind, members] : kinds) {
-    const std::vector<Members> groups = groups_of(members);
-    for (std::size_t place = 0; place < groups.size(); ++place) {
-      add_trays(group_of(kind, groups[place], place, today), groups[place], lots);
+    for (const Group& group : groups_of(members)) {
+      add_trays(group_of(kind, group, presence), group, lots);
     }
   }
   std::sort(lots.begin(), lots.end(), [](const Lot& a, const Lot& b) {
-    return std::tuple{a.waters.value_or(Date::max()), a.id} <
-           std::tuple{b.waters.value_or(Date::max()), b.id};
+    return std::tie(a.waters, a.id) < std::tie(b.waters, b.id);
   });
   return lots;
+}
+
+std::vector<LotPacket> without_day(const std::vector<Sowing>& sowings, Date today) {
+  std::vector<LotPacket> packets;
+  for (const Sowing& sowing : sowings) {
+    if (!ready(sowing, today)) {
+      packets.push_back(lot_packet(sowing));
+    }
+  }
+  std::sort(packets.begin(), packets.end(), [](const LotPacket& a, const LotPacket& b) {
+    return a.packet < b.packet;
+  });
+  return packets;
 }
 
 } // namespace nightsow::planner

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "planner/answers/plan_answer.hpp"
+#include "planner/answers/presence.hpp"
 
 #include <vector>
 
@@ -10,11 +11,21 @@ namespace nightsow::planner {
 /// for first water is flat for five to seven weeks (common practice, no source).
 inline constexpr int near_days = 28;
 
+/// What nights allow to be watered now waits no longer for packets that are sown later.
+inline constexpr int near_days_now = 7;
+
 /// Night limits within such a step share a tray, and wait for the lowest of them.
 inline constexpr int limit_step_k = 3;
 
-/// The plan's sowings as trays. Every sowing is in one. The order of the sowings changes nothing,
-/// and a packet that shares nothing with a tray does not change its id.
-[[nodiscard]] std::vector<Lot> lots_of(const std::vector<Sowing>& sowings, Date today);
+/// The plan's sowings as trays. Every sowing with a day to be sown on and one for first water is in
+/// one, no other is. Each of them is watered on or after the day on which its last packet is sown,
+/// and within the window of each of its packets, unless the grower is away all that time. The order
+/// of the sowings changes nothing, and a packet that shares no tray with a group does not change
+/// its id: that is made of what its packets share and of the first of them by name.
+[[nodiscard]] std::vector<Lot> lots_of(const std::vector<Sowing>& sowings,
+                                       const Presence& presence);
+
+/// The sowings that are in no tray, by packet.
+[[nodiscard]] std::vector<LotPacket> without_day(const std::vector<Sowing>& sowings, Date today);
 
 } // namespace nightsow::planner

@@ -137,8 +137,10 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   answer.shopping = shopping_for(garden, answer.sowings);
   add_frost_warnings(answer.sowings, answer.warnings);
   answer.not_now = std::move(lines.not_now);
-  answer.lots = lots_of(answer.sowings, garden.today);
-  answer.tasks = tasks_of(answer.lots, answer.sowings, {garden.today, garden.garden.away});
+  const Presence presence{garden.today, garden.garden.away};
+  answer.lots = lots_of(answer.sowings, presence);
+  answer.no_day = without_day(answer.sowings, garden.today);
+  answer.tasks = tasks_of(answer.lots, answer.sowings, presence);
   answer.diary = diary_of(answer.lots, answer.tasks);
   return answer;
 }

@@ -125,10 +125,12 @@ struct LotPacket {
   std::optional<int> pots;
   std::string number; ///< as in packets.csv; may be empty, as the next
   std::string provenance;
+  std::optional<Date> sow_on; ///< in a tray always there
 };
 
-/// Pots that are worked on together: one bench, first water on one condition and near one date, one
-/// kind of cover, bag and mat. One tray or several.
+/// Pots that are worked on together: one bench, first water on one condition and one day, one kind
+/// of cover, bag and mat. One tray or several. Packets are sown dry on their own days and stand
+/// until the last of them is in.
 struct Lot {
   std::string id;    ///< made of what its packets share; other trays do not change it
   std::string group; ///< of the trays that get first water together
@@ -139,12 +141,14 @@ struct Lot {
   bool bag = false;
   bool mat = false;
   bool mat_off_at_night = false;
-  std::optional<int> pots;        ///< of the packets that tell; empty: none does
-  std::optional<Date> sow_on;     ///< all of it; empty: no day is left
-  FirstWater first_water;         ///< of the packet that waits longest
-  std::optional<Date> waters;     ///< the day on which that is planned for; empty: not known
+  std::optional<int> pots; ///< of the packets that tell; empty: none does
+  Date sow_on{};           ///< the first of its packets
+  Date sown_by{};          ///< the last
+  FirstWater first_water;  ///< of the packet that waits longest; the strictest limits of all
+  Date waters{};           ///< the day on which that is planned for, the same in all of its group
+  std::optional<Date> waters_if_there; ///< the day it would be, were the grower not away
   std::optional<double> shade;    ///< share of the sun kept off in the first year, the most of them
-  std::vector<LotPacket> packets; ///< by packet
+  std::vector<LotPacket> packets; ///< by the day they are sown, then by packet
 };
 
 struct PlanAnswer {
@@ -159,6 +163,7 @@ struct PlanAnswer {
   std::optional<FreeDaysAnswer> free_days; ///< empty: nothing to lay
   Shopping shopping;
   std::vector<Lot> lots;         ///< what is watered first comes first
+  std::vector<LotPacket> no_day; ///< sowings without a day, and so without a tray, by packet
   std::vector<Task> tasks;       ///< by date
   std::vector<DiaryEntry> diary; ///< the tasks again, drawn together, by date
   std::vector<Reason> warnings;

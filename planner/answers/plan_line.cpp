@@ -305,7 +305,11 @@ PlanLine plan_line(const LoadedGarden& garden,
     }
     add_deferral(lookup.found->rule, risks);
     add_out_of_use(bench, *sowing, risks);
-    sowing->work = work_facts(input, seasons, season, sowing->first_water.expected.p50);
+    sowing->work =
+        work_facts(input,
+                   seasons,
+                   season,
+                   day_of_water(sowing->verdict, sowing->first_water, input.garden.today));
     sowing->risks.insert(sowing->risks.end(), risks.begin(), risks.end());
     sowing->seed = seed_answer(seed);
   } else {

@@ -10,10 +10,11 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 75> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 76> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
+    {Code::gate_lost, "gate_lost"},
     {Code::gate_does_not_bind, "gate_does_not_bind"},
     {Code::start_without_gate, "start_without_gate"},
     {Code::stirs_before_holds, "stirs_before_holds"},

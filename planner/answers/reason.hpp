@@ -17,6 +17,7 @@ enum class ReasonCode {
   gate_binds,         ///< late, seasons, limit_c, day_limit_c (may be left out)
   gate_open,          ///< cool, of, limit_c, bench, since
   gate_waits,         ///< cool, of, needed, limit_c, bench
+  gate_lost,          ///< cool, of, limit_c, bench, since, again (may be left out): a warm spell
   gate_does_not_bind, ///< limit_c, late, seasons, day_limit_c (may be left out)
   start_without_gate, ///< day_limit_c, limb_begins: what decides where nights do not
   stirs_before_holds, ///< stirs, holds, limit_c: a first cool week is mostly a false start

@@ -1,6 +1,7 @@
 #include "planner/answers/tasks.hpp"
 
 #include "planner/model/sowing_days.hpp"
+#include "planner/model/usual_looks.hpp"
 
 #include <algorithm>
 #include <array>
@@ -14,11 +15,12 @@ namespace nightsow::planner {
 
 namespace {
 
-constexpr std::array<std::pair<TaskKind, std::string_view>, 16> names{{
+constexpr std::array<std::pair<TaskKind, std::string_view>, 19> names{{
     {TaskKind::get_ready, "get_ready"},
     {TaskKind::sow_dry, "sow_dry"},
     {TaskKind::first_water, "first_water"},
     {TaskKind::mat_on, "mat_on"},
+    {TaskKind::water_by_need, "water_by_need"},
     {TaskKind::first_look, "first_look"},
     {TaskKind::bag_off, "bag_off"},
     {TaskKind::main_look, "main_look"},
@@ -27,10 +29,12 @@ constexpr std::array<std::pair<TaskKind, std::string_view>, 16> names{{
     {TaskKind::dry_rest, "dry_rest"},
     {TaskKind::re_wet, "re_wet"},
     {TaskKind::prick_out, "prick_out"},
+    {TaskKind::leave, "leave"},
     {TaskKind::rest, "rest"},
     {TaskKind::carry_on, "carry_on"},
     {TaskKind::carry_over, "carry_over"},
     {TaskKind::wake, "wake"},
+    {TaskKind::pot_on, "pot_on"},
 }};
 
 // Days of a year, for what is done a year later.
@@ -41,18 +45,8 @@ constexpr int usual_keep_seasons = 3;
 
 using Members = std::vector<const Sowing*>;
 
-Date moved_from_away(const Presence& presence, Date day, Date earliest) {
-  Date before = day;
-  while (before >= earliest && is_away(presence.away, before)) {
-    before -= Days{1};
-  }
-  if (before >= earliest) {
-    return before;
-  }
-  while (is_away(presence.away, day)) {
-    day += Days{1};
-  }
-  return day;
+bool may_be_pricked_out(const Sowing& sowing) {
+  return sowing.how.transplant == "easy" || sowing.how.transplant == "after_first_rest";
 }
 
 /// The work on one tray.
@@ -63,6 +57,7 @@ public:
 
   std::vector<Task> all() {
     sow();
+    water();
     look();
     wait_for_the_late();
     summer();
@@ -81,7 +76,7 @@ private:
     }
     Task task;
     const Date wanted = std::max(on, earliest);
-    task.on = moved_from_away(presence_, wanted, earliest);
+    task.on = nearest_day_there(presence_.away, wanted, earliest);
     if (task.on != wanted) {
       task.moved_from = wanted;
     }
@@ -119,12 +114,12 @@ private:
     return values;
   }
 
-  [[nodiscard]] std::vector<TreatedPackets> treated() const {
+  [[nodiscard]] std::vector<TreatedPackets> treated_on(Date day) const {
     std::vector<TreatedPackets> all;
     for (const auto* treatment : {"leach", "scarify", "smoke"}) {
       std::vector<std::string> packets = packets_where([&](const Sowing& one) {
         const auto& helps = one.work.treatments;
-        return std::find(helps.begin(), helps.end(), treatment) != helps.end();
+        return one.sow_on == day && std::find(helps.begin(), helps.end(), treatment) != helps.end();
       });
       if (!packets.empty()) {
         all.push_back({treatment, std::move(packets)});
@@ -155,37 +150,73 @@ private:
     tasks_.back().seasons = seasons.empty() ? usual_keep_seasons : seasons.back();
   }
 
+  [[nodiscard]] std::vector<std::string> sown_on(Date day) const {
+    return packets_where([&](const Sowing& one) { return one.sow_on == day; });
+  }
+
+  [[nodiscard]] std::optional<int> pots_of(const std::vector<std::string>& packets) const {
+    std::optional<int> pots;
+    for (const LotPacket& packet : lot_.packets) {
+      if (packet.pots &&
+          std::find(packets.begin(), packets.end(), packet.packet) != packets.end()) {
+        pots = pots.value_or(0) + *packet.pots;
+      }
+    }
+    return pots;
+  }
+
   void sow() {
-    add(TaskKind::get_ready, *lot_.sow_on - Days{days_to_get_ready}, everything());
-    tasks_.back().treated = treated();
-    add(TaskKind::sow_dry, *lot_.sow_on, everything());
-    const Date earliest =
-        std::max(presence_.today, lot_.first_water.not_before.value_or(*lot_.sow_on));
-    add_not_before(earliest, TaskKind::first_water, *lot_.waters, everything());
+    const auto days = sorted<Date>([](const Sowing& one) { return one.sow_on; });
+    int number = 0;
+    for (auto day = days.begin(); day != days.end();
+         day = std::upper_bound(days.begin(), days.end(), *day)) {
+      const std::vector<std::string> packets = sown_on(*day);
+      add(TaskKind::get_ready, *day - Days{days_to_get_ready}, packets, ++number);
+      tasks_.back().treated = treated_on(*day);
+      tasks_.back().pots = pots_of(packets);
+      add(TaskKind::sow_dry, *day, packets, number);
+    }
+  }
+
+  void water() {
+    const Date earliest = std::max(
+        {presence_.today, lot_.first_water.not_before.value_or(lot_.sown_by), lot_.sown_by});
+    add_not_before(earliest, TaskKind::first_water, lot_.waters, everything());
+    tasks_.back().moved_from = lot_.waters_if_there;
     water_ = tasks_.back().on;
     if (lot_.mat) {
       add(TaskKind::mat_on, water_, everything());
     }
+    add_water_by_need(1, water_, &WorkFacts::water_every_days);
+  }
+
+  void add_water_by_need(int number, Date on, std::optional<int> WorkFacts::*every) {
+    const auto days = sorted<int>([&](const Sowing& one) { return one.work.*every; });
+    add(TaskKind::water_by_need, on, everything(), number);
+    if (!days.empty()) {
+      tasks_.back().every_days = days.front();
+    }
   }
 
   void look() {
-    const auto first = sorted<int>([](const Sowing& one) { return one.how.first_look_days; });
-    const auto main = sorted<int>([](const Sowing& one) { return one.how.main_look_days; });
-    if (!first.empty()) {
-      const Date day = water_ + Days{first.front()};
-      add(TaskKind::first_look, day, everything());
-      add_shade(1, day, &WorkFacts::shade_first_year);
-      if (lot_.bag) {
-        add(TaskKind::bag_off, day + Days{bag_off_days}, everything());
-      }
+    const auto first = sorted<int>([](const Sowing& one) {
+      return std::optional{one.how.first_look_days.value_or(usual_first_look_days)};
+    });
+    const auto main = sorted<int>([](const Sowing& one) {
+      return std::optional{one.how.main_look_days.value_or(usual_main_look_days)};
+    });
+    const Date first_look = water_ + Days{first.front()};
+    add(TaskKind::first_look, first_look, everything());
+    add_shade(1, first_look, &WorkFacts::shade_first_year);
+    if (lot_.bag) {
+      add(TaskKind::bag_off, first_look + Days{bag_off_days}, everything());
     }
-    if (!main.empty()) {
-      const Date day = water_ + Days{main[main.size() / 2]};
-      add(TaskKind::main_look, day, everything());
-      if (lot_.mat) {
-        add(TaskKind::mat_off, day, everything());
-      }
+    const Date main_look = water_ + Days{main[main.size() / 2]};
+    add(TaskKind::main_look, main_look, everything());
+    if (lot_.mat) {
+      add(TaskKind::mat_off, main_look, everything());
     }
+    add_water_by_need(2, main_look, &WorkFacts::waters_later_days);
   }
 
   [[nodiscard]] std::vector<std::string> deferring() const {
@@ -193,15 +224,15 @@ private:
   }
 
   // Only where the rule says that seed may wait: whether nothing came is for the grower to see.
+  // Where no rest of the season is left for it, pots are carried over as they are.
   void wait_for_the_late() {
-    const auto last = sorted<int>([](const Sowing& one) { return one.how.last_look_days; });
+    const auto last = sorted<int>([](const Sowing& one) {
+      return std::optional{one.how.last_look_days.value_or(usual_last_look_days)};
+    });
     const auto rests = sorted<Date>([](const Sowing& one) { return one.work.rests; });
-    if (last.empty() || rests.empty()) {
-      return;
-    }
     const Date dry = water_ + Days{last.back()};
     const Date wet = dry + Days{dry_rest_days};
-    if (wet < rests.front() && !deferring().empty()) {
+    if (rests.empty() || wet < rests.front()) {
       add(TaskKind::dry_rest, dry, deferring());
       add(TaskKind::re_wet, wet, deferring());
     }
@@ -214,7 +245,6 @@ private:
       return;
     }
     const Date rest = rests.front();
-    const Date wake = wakes.front();
     add(TaskKind::rest, rest, packets_where([](const Sowing& one) {
           return !one.work.too_small_to_rest;
         }));
@@ -222,12 +252,22 @@ private:
           return one.work.too_small_to_rest;
         }));
     add_kept_pots(rest);
+    second_year(wakes.front());
+  }
+
+  void second_year(Date wake) {
     add(TaskKind::wake, wake, everything());
-    add(TaskKind::prick_out, wake, packets_where([](const Sowing& one) {
-          return one.how.transplant == "easy" || one.how.transplant == "after_first_rest";
+    add(TaskKind::prick_out, wake, packets_where(may_be_pricked_out));
+    add(TaskKind::leave, wake, packets_where([](const Sowing& one) {
+          return !may_be_pricked_out(one);
         }));
     add_shade(2, wake, &WorkFacts::shade_second_year);
-    add_shade(3, wake + Days{year_days}, &WorkFacts::shade_third_year);
+    const Date third = wake + Days{year_days};
+    add_shade(3, third, &WorkFacts::shade_third_year);
+    add(TaskKind::pot_on,
+        third,
+        packets_where([](const Sowing& one) { return one.how.transplant != "never"; }),
+        3);
   }
 
   const Lot& lot_;
@@ -257,9 +297,6 @@ std::vector<Task> tasks_of(const std::vector<Lot>& lots,
   }
   std::vector<Task> tasks;
   for (const Lot& lot : lots) {
-    if (!lot.sow_on || !lot.waters) {
-      continue;
-    }
     Members members;
     for (const LotPacket& packet : lot.packets) {
       members.push_back(by_packet.at(packet.packet));

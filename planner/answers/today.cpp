@@ -1,5 +1,6 @@
 #include "planner/answers/today.hpp"
 
+#include "climate/base/celsius.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/plan.hpp"
 #include "planner/model/bench_seasons.hpp"
@@ -16,8 +17,12 @@ namespace {
 
 struct Extreme {
   Date on{};
-  double air_c = 0.0;
+  double air_c = 0.0; ///< as it is, so that it is compared before it is rounded
 };
+
+bool is_worse(WeatherAlarm::Kind kind, double air_c, double than_c) {
+  return kind == WeatherAlarm::Kind::frost ? air_c < than_c : air_c > than_c;
+}
 
 // The coldest or hottest of so many days from `from` on; empty when none is known.
 std::optional<Extreme> extreme(const std::vector<float>& air_c,
@@ -26,10 +31,8 @@ std::optional<Extreme> extreme(const std::vector<float>& air_c,
   std::optional<Extreme> found;
   for (std::size_t index = 0; index < air_c.size(); ++index) {
     const auto value = static_cast<double>(air_c[index]);
-    const bool worse =
-        !found || (kind == WeatherAlarm::Kind::frost ? value < found->air_c : value > found->air_c);
-    if (!std::isnan(value) && worse) {
-      found = Extreme{from + Days{static_cast<int>(index)}, rounded_tenth(value)};
+    if (!std::isnan(value) && (!found || is_worse(kind, value, found->air_c))) {
+      found = Extreme{from + Days{static_cast<int>(index)}, value};
     }
   }
   return found;
@@ -49,10 +52,12 @@ std::optional<WeatherAlarm> alarm(const climate::BenchAir& bench,
   if (!found) {
     found = look(bench.air, today - Days{alarm_days_back}, alarm_days_back + 1);
   }
-  if (!found || (frost ? found->air_c > limit_c : found->air_c < limit_c)) {
+  const bool reached =
+      found && (frost ? at_or_under(found->air_c, limit_c) : at_or_over(found->air_c, limit_c));
+  if (!reached) {
     return std::nullopt;
   }
-  return WeatherAlarm{kind, bench.bench, found->on, found->air_c, limit_c, forecast};
+  return WeatherAlarm{kind, bench.bench, found->on, rounded_tenth(found->air_c), limit_c, forecast};
 }
 
 // The lowest heat that a tray on the bench is not to be wetted before.
@@ -87,7 +92,8 @@ std::vector<WeatherAlarm> alarms_of(const LoadedGarden& garden, const std::vecto
 
 // What readings leave open is not watered, nor warmed.
 bool waters(TaskKind kind) {
-  return kind == TaskKind::first_water || kind == TaskKind::mat_on;
+  return kind == TaskKind::first_water || kind == TaskKind::mat_on ||
+         kind == TaskKind::water_by_need;
 }
 
 bool left_open(const std::vector<Lot>& lots, const std::string& id) {
@@ -111,7 +117,7 @@ TodayAnswer today(const LoadedGarden& garden) {
     }
   }
   answer.lots = std::move(season.lots);
-  for (DiaryEntry& entry : season.diary) {
+  for (const DiaryEntry& entry : season.diary) {
     DiaryEntry due = entry;
     std::erase_if(due.tasks, [&](const Task& task) {
       return task.on > answer.to || (waters(task.kind) && left_open(answer.lots, task.lot));
@@ -119,8 +125,12 @@ TodayAnswer today(const LoadedGarden& garden) {
     if (!due.tasks.empty()) {
       due.on = due.tasks.front().on;
       answer.now.push_back(std::move(due));
-    } else if (!answer.next) {
-      answer.next = std::move(entry);
+    }
+    DiaryEntry later = entry;
+    std::erase_if(later.tasks, [&](const Task& task) { return task.on <= answer.to; });
+    if (!later.tasks.empty() && (!answer.next || later.tasks.front().on < answer.next->on)) {
+      later.on = later.tasks.front().on;
+      answer.next = std::move(later);
     }
   }
   std::stable_sort(answer.now.begin(), answer.now.end(), [](const auto& a, const auto& b) {

@@ -14,16 +14,18 @@ struct WorkFacts {
   std::string number; ///< as in packets.csv, for the label; the same of the next
   std::string provenance;
   std::vector<std::string> treatments; ///< of leach, scarify, smoke: those that help
-  bool on_mat = false;                 ///< the kind gains by one, and the garden has one
+  bool on_mat = false;                 ///< its pots stand on a mat of the garden
   bool mat_off_at_night = false;
   std::optional<double> shade_first_year; ///< share of the sun kept off; the same below
   std::optional<double> shade_second_year;
   std::optional<double> shade_third_year;
-  std::optional<int> keep_seasons; ///< before a pot may be emptied
-  bool defers = false;             ///< enough of it waits a year longer to keep the pots
-  std::optional<Date> rests;       ///< first rest, in a usual year; empty: the place has no phases
-  bool too_small_to_rest = false;  ///< usually not grown enough by then: better carried on
-  std::optional<Date> wakes;       ///< after that rest, in a usual year
+  std::optional<int> water_every_days;  ///< usually, from first water until the first look
+  std::optional<int> waters_later_days; ///< usually, from the main look on, without a bag
+  std::optional<int> keep_seasons;      ///< before a pot may be emptied
+  bool defers = false;                  ///< enough of it waits a year longer to keep the pots
+  std::optional<Date> rests;      ///< first rest, in a usual year; empty: the place has no phases
+  bool too_small_to_rest = false; ///< usually not grown enough by then: better carried on
+  std::optional<Date> wakes;      ///< after that rest, in a usual year
 };
 
 /// A piece of dated work on a tray.
@@ -32,6 +34,7 @@ enum class TaskKind {
   sow_dry,     ///< into the pots, without water
   first_water, ///< on its condition; `on` is when that is expected
   mat_on,
+  water_by_need, ///< number 1: from first water on; 2: from the main look on
   first_look,
   bag_off,
   main_look,
@@ -40,10 +43,12 @@ enum class TaskKind {
   dry_rest,   ///< pots in which nothing came
   re_wet,     ///< those pots again
   prick_out,  ///< what may be
+  leave,      ///< in their pots: what may not, or not yet
   rest,       ///< let it go dry
   carry_on,   ///< too small to rest: cool, shaded and watered
   carry_over, ///< keep pots for another cooling limb
   wake,
+  pot_on, ///< number 3: in the third year
 };
 
 /// The task as it stands in JSON and in a calendar's ids.
@@ -65,6 +70,8 @@ struct Task {
   std::vector<TreatedPackets> treated{}; ///< of get_ready
   std::optional<double> share{};         ///< of shade: of the sun kept off, the most of the packets
   std::optional<int> seasons{};          ///< of carry_over: cool seasons, the most of the packets
+  std::optional<int> pots{};             ///< of get_ready: of the packets that tell
+  std::optional<int> every_days{};       ///< of water_by_need: usually, the fewest of the packets
 };
 
 /// Tasks that a calendar shows as one: of all trays that get first water together, what is done at
@@ -73,6 +80,7 @@ struct DiaryEntry {
   Date on{};                     ///< of the earliest of its main kind
   std::string group;             ///< as in Lot
   TaskKind kind{};               ///< the main one
+  int number = 1;                ///< of its kind in the group; sowing has one for each of its days
   std::optional<int> alarm_days; ///< so many days ahead something has to be made ready
   std::vector<Task> tasks;       ///< by date
 };

@@ -3,6 +3,9 @@
 #include "planner/answers/expectation.hpp"
 #include "planner/model/first_rest.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/seed_place.hpp"
+#include "planner/model/usual_looks.hpp"
+#include "planner/model/usual_watering.hpp"
 #include "species-rules/growth.hpp"
 
 #include <cmath>
@@ -23,12 +26,9 @@ std::optional<double> value_of(const std::optional<Estimate>& estimate) {
   return estimate ? std::optional{estimate->value} : std::nullopt;
 }
 
-// Cool starters are not to be warmed at night, unless their rule says so.
 bool off_at_night(const species_rules::Rule& rule) {
-  if (rule.sowing.mat_at_night) {
-    return rule.sowing.mat_at_night->value == species_rules::MatAtNight::off;
-  }
-  return start_of(rule) != species_rules::Start::hot;
+  return rule.sowing.mat_at_night &&
+         rule.sowing.mat_at_night->value == species_rules::MatAtNight::off;
 }
 
 bool grows_in_summer(const species_rules::Rule& rule) {
@@ -88,6 +88,27 @@ void add_rest(const LineInput& input,
   }
 }
 
+// How often the pots usually want water, in their bag until they are up and without it later.
+void add_watering(const LineInput& input, BenchSeasons& seasons, Date water, WorkFacts& facts) {
+  const species_rules::Rule& rule = input.rule.rule;
+  const Garden& garden = input.garden.garden;
+  const climate::SeedPlace place = seed_place(garden, bench_named(garden, input.bench));
+  const auto every = [&](bool bag, Date from) {
+    const bool grit = !rule.sowing.cover || rule.sowing.cover->value != species_rules::Cover::none;
+    return usual_watering_days(seasons.station(),
+                               seasons.climate(input.bench),
+                               place,
+                               {.grit = grit, .closed_bag = bag},
+                               from);
+  };
+  const bool bag = rule.sowing.humidity_cover &&
+                   rule.sowing.humidity_cover->value == species_rules::HumidityCover::useful;
+  const int main_look =
+      static_cast<int>(std::lround(value_or(rule.seedling.main_look_days, usual_main_look_days)));
+  facts.water_every_days = every(bag, water);
+  facts.waters_later_days = every(false, water + Days{main_look});
+}
+
 } // namespace
 
 bool helps(const std::optional<Choice<Treatment>>& treatment) {
@@ -115,7 +136,7 @@ WorkFacts work_facts(const LineInput& input,
       facts.treatments.emplace_back(word);
     }
   }
-  facts.on_mat = gains_by_mat(rule) && !input.garden.garden.mats.empty();
+  facts.on_mat = uses_mat(rule) && !input.garden.garden.mats.empty();
   facts.mat_off_at_night = facts.on_mat && off_at_night(rule);
   facts.shade_first_year = value_of(rule.seedling.shade_first_year);
   facts.shade_second_year = value_of(rule.seedling.shade_second_year);
@@ -124,6 +145,9 @@ WorkFacts work_facts(const LineInput& input,
     facts.keep_seasons = static_cast<int>(std::lround(rule.seedling.keep_seasons->value));
   }
   facts.defers = keeps_for_another_season(rule);
+  if (water) {
+    add_watering(input, seasons, *water, facts);
+  }
   if (season) {
     add_rest(input, seasons, *season, water, facts);
   }

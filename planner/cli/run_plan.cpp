@@ -36,7 +36,8 @@ Outcome run(const PlanCommand& command, const CommonOptions& common, const Surro
     style.work = command.work;
     PlanAnswer answer = plan(garden, command.request);
     keep_asked(command.packets, answer);
-    std::string notes = written(command.calendar, answer, plan_calendar);
+    std::string notes =
+        written(command.calendar, answer, [](const auto& plan) { return plan_calendar(plan); });
     notes += written(command.csv, answer, plan_csv);
     notes +=
         written(command.sheet, answer, [&](const auto& plan) { return bench_sheet(plan, style); });

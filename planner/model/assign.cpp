@@ -1,194 +1,171 @@
 #include "planner/model/assign.hpp"
 
 #include "planner/model/integer_program.hpp"
+#include "planner/model/lay_by_hand.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <cstddef>
-#include <map>
+#include <iterator>
 #include <utility>
 
 namespace nightsow::planner {
 
 namespace {
 
-using Limit = MissingPlaces::Limit;
+constexpr double relaxed_seconds = 1.0;
 
-/// A limit that binds in one place: a day's pots, a bench, or a mat on a day.
-struct Place {
-  Limit limit = Limit::pots_a_day;
-  int which = 0; ///< the day, or the index of bench or mat
-  int day = 0;   ///< of a mat
-
-  auto operator<=>(const Place&) const = default;
-};
-
-std::optional<int> room_of(const Place& place, const LayingLimits& limits) {
-  switch (place.limit) {
-  case Limit::pots_a_day:
-    return limits.pots_a_day;
-  case Limit::bench:
-    return limits.bench_places.at(static_cast<std::size_t>(place.which));
-  case Limit::mat:
-    break;
-  }
-  return limits.mat_places.at(static_cast<std::size_t>(place.which));
-}
-
-// Where a sowing takes room when it is made on that day, as far as room is limited there.
-std::map<Place, int> taken_by(const SowingToLay& sowing,
-                              const DayChoice& choice,
-                              const LayingLimits& limits) {
-  std::map<Place, int> taken;
-  if (limits.pots_a_day) {
-    taken[{Limit::pots_a_day, choice.day, 0}] = std::min(sowing.pots, *limits.pots_a_day);
-  }
-  if (sowing.bench && room_of({Limit::bench, *sowing.bench, 0}, limits)) {
-    taken[{Limit::bench, *sowing.bench, 0}] = sowing.pots;
-  }
-  if (sowing.mat && room_of({Limit::mat, *sowing.mat, 0}, limits)) {
-    for (int day = choice.mat_from; day <= choice.mat_until; ++day) {
-      taken[{Limit::mat, *sowing.mat, day}] = sowing.pots;
-    }
-  }
-  return taken;
-}
-
-const DayChoice* best_of(const SowingToLay& sowing) {
-  const auto best = std::max_element(
-      sowing.choices.begin(), sowing.choices.end(), [](const DayChoice& a, const DayChoice& b) {
-        return std::pair{a.value, -a.day} < std::pair{b.value, -b.day};
-      });
-  return best == sowing.choices.end() ? nullptr : &*best;
-}
-
-// Each on its best day, where there is room for that.
-std::optional<Laid> unhindered(const std::vector<SowingToLay>& sowings,
-                               const LayingLimits& limits) {
-  Laid laid;
-  std::map<Place, int> taken;
-  for (const SowingToLay& sowing : sowings) {
-    const DayChoice* best = best_of(sowing);
-    laid.days.push_back(best != nullptr ? std::optional{best->day} : std::nullopt);
-    if (best == nullptr) {
-      continue;
-    }
-    laid.value += best->value;
-    for (const auto& [place, pots] : taken_by(sowing, *best, limits)) {
-      taken[place] += pots;
-      if (taken[place] > *room_of(place, limits)) {
-        return std::nullopt;
-      }
-    }
-  }
-  laid.bound = laid.value;
-  return laid;
-}
-
-/// The integer program: a variable for each sowing and day, then one for each sowing left over, or
-/// one for the pots that are too many in each place.
+/// One variable for each sowing and day that is still in question.
 struct Laying {
   Program program;
-  std::vector<std::pair<std::size_t, const DayChoice*>> choices; ///< variables, in order
-  std::vector<Place> places;                                     ///< rows behind those of sowings
+  std::vector<std::pair<std::size_t, std::size_t>> choices; ///< sowing and choice, of each variable
 };
 
-int add_variable(Program& program, const ProgramVariable& variable) {
-  program.variables.push_back(variable);
-  return static_cast<int>(program.variables.size()) - 1;
+double best_value(const SowingToLay& sowing) {
+  double best = 0.0;
+  for (const DayChoice& choice : sowing.choices) {
+    best = std::max(best, choice.value);
+  }
+  return best;
 }
 
-constexpr double no_limit = 1e9;
+double sum_of_best(const std::vector<SowingToLay>& sowings) {
+  double sum = 0.0;
+  for (const SowingToLay& sowing : sowings) {
+    sum += best_value(sowing);
+  }
+  return sum;
+}
 
+template <class InQuestion>
 Laying laying_of(const std::vector<SowingToLay>& sowings,
-                 const LayingLimits& limits,
-                 bool worth_of_days) {
+                 const LayingRoom& room,
+                 InQuestion in_question) {
   Laying laying;
-  std::map<Place, std::vector<ProgramTerm>> rows;
+  std::vector<ProgramRow> places;
+  for (const int pots : room.room) {
+    places.push_back({{}, 0.0, static_cast<double>(pots)});
+  }
+  std::size_t number = 0;
   for (std::size_t sowing = 0; sowing < sowings.size(); ++sowing) {
-    if (sowings[sowing].choices.empty()) {
-      continue;
-    }
-    ProgramRow once{{}, worth_of_days ? 0.0 : 1.0, 1.0};
-    for (const DayChoice& choice : sowings[sowing].choices) {
-      const int variable =
-          add_variable(laying.program, {worth_of_days ? choice.value : 0.0, 1.0, true});
-      laying.choices.emplace_back(sowing, &choice);
+    ProgramRow once{{}, 0.0, 1.0};
+    for (std::size_t choice = 0; choice < sowings[sowing].choices.size(); ++choice) {
+      if (!in_question(number++)) {
+        continue;
+      }
+      const auto variable = static_cast<int>(laying.program.variables.size());
+      laying.program.variables.push_back({sowings[sowing].choices[choice].value, 1.0, true});
+      laying.choices.emplace_back(sowing, choice);
       once.terms.push_back({variable, 1.0});
-      for (const auto& [place, pots] : taken_by(sowings[sowing], choice, limits)) {
-        rows[place].push_back({variable, static_cast<double>(pots)});
+      for (const PotsTaken& taken : room.taken[sowing][choice]) {
+        places[taken.place].terms.push_back({variable, static_cast<double>(taken.pots)});
       }
     }
-    laying.program.rows.push_back(std::move(once));
+    if (!once.terms.empty()) {
+      laying.program.rows.push_back(std::move(once));
+    }
   }
-  for (auto& [place, terms] : rows) {
-    laying.places.push_back(place);
-    laying.program.rows.push_back(
-        {std::move(terms), 0.0, static_cast<double>(*room_of(place, limits))});
-  }
+  std::move(places.begin(), places.end(), std::back_inserter(laying.program.rows));
   return laying;
 }
 
-bool chosen(double value) {
-  return value > 0.5;
+Picks picks_of(const Laying& laying, const std::vector<double>& values, std::size_t sowings) {
+  constexpr double as_good_as_one =
+      0.9999; // so that the few of a bound that are not whole stay out
+  Picks picks(sowings);
+  for (std::size_t variable = 0; variable < values.size(); ++variable) {
+    if (values[variable] > as_good_as_one) {
+      picks[laying.choices[variable].first] = laying.choices[variable].second;
+    }
+  }
+  return picks;
 }
 
-// Everything is laid, at the price of pots too many; the fewest of them. A mat's places count once,
-// however many days they are wanted.
-std::vector<MissingPlaces> missing_places(const std::vector<SowingToLay>& sowings,
-                                          const LayingLimits& limits) {
-  Laying laying = laying_of(sowings, limits, false);
-  std::map<std::pair<Limit, int>, int> too_many;
-  const std::size_t sowing_rows = laying.program.rows.size() - laying.places.size();
-  for (std::size_t at = 0; at < laying.places.size(); ++at) {
-    const Place& place = laying.places[at];
-    const auto [known, fresh] = too_many.try_emplace({place.limit, place.which}, 0);
-    if (fresh) {
-      known->second = add_variable(laying.program, {-1.0, no_limit, true});
+/// The best laying so far, and what none can be worth more than.
+class Search {
+public:
+  Search(const std::vector<SowingToLay>& sowings, const LayingRoom& room)
+      : sowings_(sowings), room_(room), picks_(lay_by_hand(sowings, room)),
+        value_(value_of(sowings, picks_)), bound_(std::max(value_, sum_of_best(sowings))) {}
+
+  void run() {
+    if (good_enough()) {
+      return;
     }
-    laying.program.rows[sowing_rows + at].terms.push_back({known->second, -1.0});
-    laying.program.rows[sowing_rows + at].low = -no_limit;
+    const Laying all = laying_of(sowings_, room_, [](std::size_t) { return true; });
+    const Relaxed relaxed = solve_relaxed(all.program, relaxed_seconds);
+    if (!relaxed.found) {
+      solve_whole(all);
+      return;
+    }
+    lower_bound_to(relaxed.worth);
+    offer(bettered(sowings_, room_, picks_of(all, relaxed.values, sowings_.size())));
+    if (good_enough()) {
+      return;
+    }
+    // What would cost more than is still to be gained is no part of anything better.
+    constexpr double slip = 1e-6;
+    const double to_gain = bound_ - value_ + slip;
+    solve_whole(laying_of(sowings_, room_, [&](std::size_t variable) {
+      return relaxed.values[variable] > slip || relaxed.price[variable] <= to_gain;
+    }));
   }
-  const Solved solved = solve(laying.program, good_enough_gap, most_seconds);
-  std::vector<MissingPlaces> missing;
-  if (!solved.found) {
-    return missing;
-  }
-  for (const auto& [limit, variable] : too_many) {
-    const auto pots =
-        static_cast<int>(std::lround(solved.values.at(static_cast<std::size_t>(variable))));
-    if (pots > 0) {
-      missing.push_back({limit.first, limit.second, pots});
+
+  [[nodiscard]] const Picks& picks() const { return picks_; }
+
+  [[nodiscard]] double value() const { return value_; }
+
+  [[nodiscard]] double bound() const { return bound_; }
+
+  [[nodiscard]] double gap() const { return bound_ > 0.0 ? (bound_ - value_) / bound_ : 0.0; }
+
+private:
+  [[nodiscard]] bool good_enough() const { return gap() <= good_enough_gap; }
+
+  void offer(Picks picks) {
+    const double value = value_of(sowings_, picks);
+    if (value > value_) {
+      picks_ = std::move(picks);
+      value_ = value;
+      bound_ = std::max(bound_, value_);
     }
   }
-  return missing;
-}
+
+  void lower_bound_to(double bound) { bound_ = std::max(value_, std::min(bound_, bound)); }
+
+  void solve_whole(const Laying& laying) {
+    const Solved solved = solve(laying.program, good_enough_gap, most_seconds);
+    if (solved.found) {
+      offer(bettered(sowings_, room_, picks_of(laying, solved.values, sowings_.size())));
+      lower_bound_to(std::max(solved.bound, value_));
+    }
+  }
+
+  const std::vector<SowingToLay>& sowings_;
+  const LayingRoom& room_;
+  Picks picks_;
+  double value_;
+  double bound_;
+};
 
 } // namespace
 
 Laid lay(const std::vector<SowingToLay>& sowings, const LayingLimits& limits) {
-  if (std::optional<Laid> laid = unhindered(sowings, limits)) {
-    return *laid;
-  }
-  const Laying laying = laying_of(sowings, limits, true);
-  const Solved solved = solve(laying.program, good_enough_gap, most_seconds);
+  const LayingRoom room = laying_room(sowings, limits);
+  Search search{sowings, room};
+  search.run();
   Laid laid;
-  laid.days.resize(sowings.size());
-  for (std::size_t at = 0; solved.found && at < laying.choices.size(); ++at) {
-    const auto& [sowing, choice] = laying.choices[at];
-    if (chosen(solved.values[at])) {
-      laid.days[sowing] = choice->day;
-      laid.value += choice->value;
-    }
-  }
-  laid.bound = std::max(laid.value, solved.bound);
-  laid.gap = laid.bound > 0.0 ? (laid.bound - laid.value) / laid.bound : 0.0;
   bool left_over = false;
   for (std::size_t sowing = 0; sowing < sowings.size(); ++sowing) {
-    left_over = left_over || (!laid.days[sowing] && !sowings[sowing].choices.empty());
+    const std::optional<std::size_t> pick = search.picks()[sowing];
+    const std::vector<DayChoice>& choices = sowings[sowing].choices;
+    laid.days.push_back(pick ? std::optional{choices[*pick].day} : std::nullopt);
+    left_over = left_over || (!pick && !choices.empty());
   }
+  laid.value = search.value();
+  laid.bound = search.bound();
+  laid.gap = search.gap();
   if (left_over) {
-    laid.missing = missing_places(sowings, limits);
+    laid.missing = missing_places(sowings, room, search.picks());
   }
   return laid;
 }

@@ -30,8 +30,8 @@ struct LayingLimits {
   std::vector<std::optional<int>> mat_places;
 };
 
-/// What would have to give so that nothing is left over, the least in all. Days count as in
-/// `DayChoice`.
+/// What would have to give so that nothing is left over: so many pots more are enough, and few in
+/// all. Days count as in `DayChoice`.
 struct MissingPlaces {
   enum class Limit { pots_a_day, bench, mat };
 
@@ -50,12 +50,13 @@ struct Laid {
 
 /// When to stop looking for something better.
 inline constexpr double good_enough_gap = 0.005;
-inline constexpr double most_seconds = 5.0;
+inline constexpr double most_seconds = 3.0;
 
-/// The laying of most value. Where each sowing's best day has room nothing is searched; else an
-/// integer program is solved until its gap is at or under `good_enough_gap` or `most_seconds` have
-/// passed. The same input gives the same laying, short of that time. Requires: indices are within
-/// the limits' lists; limits are positive.
+/// The laying of most value, as far as it is looked for: by hand first (lay_by_hand.hpp), then by
+/// an integer program where what is laid falls short of the bound by more than `good_enough_gap`;
+/// that stops at this gap or after `most_seconds`, and what was laid by hand stands where it finds
+/// nothing better. The same input gives the same laying, short of that time. Requires: indices are
+/// within the limits' lists; limits are positive.
 [[nodiscard]] Laid lay(const std::vector<SowingToLay>& sowings, const LayingLimits& limits);
 
 } // namespace nightsow::planner

@@ -2,6 +2,7 @@
 
 #include <coin/Cbc_C_Interface.h>
 
+#include <cmath>
 #include <cstddef>
 #include <memory>
 #include <string>
@@ -52,10 +53,10 @@ void set(Cbc_Model* model, const char* name, const std::string& value) {
   Cbc_setParameter(model, name, value.c_str());
 }
 
-} // namespace
+using Model = std::unique_ptr<Cbc_Model, Delete>;
 
-Solved solve(const Program& program, double gap, double seconds) {
-  const std::unique_ptr<Cbc_Model, Delete> model{Cbc_newModel()};
+Model model_of(const Program& program, double seconds) {
+  Model model{Cbc_newModel()};
   const Columns columns = columns_of(program);
   std::vector<double> low;
   std::vector<double> high;
@@ -74,31 +75,63 @@ Solved solve(const Program& program, double gap, double seconds) {
                   columns.worth.data(),
                   low.data(),
                   high.data());
+  Cbc_setObjSense(model.get(), -1.0);
+  Cbc_setLogLevel(model.get(), 0);
+  set(model.get(), "log", "0");
+  set(model.get(), "threads", "0");
+  set(model.get(), "randomCbcSeed", "1");
+  set(model.get(), "randomSeed", "1");
+  set(model.get(), "timeMode", "elapsed");
+  set(model.get(), "seconds", std::to_string(seconds));
+  return model;
+}
+
+double worth_of(const Program& program, const std::vector<double>& values) {
+  double worth = 0.0;
+  for (std::size_t variable = 0; variable < values.size(); ++variable) {
+    worth += program.variables[variable].worth * values[variable];
+  }
+  return worth;
+}
+
+} // namespace
+
+Solved solve(const Program& program, double gap, double seconds) {
+  const Model model = model_of(program, seconds);
   for (std::size_t variable = 0; variable < program.variables.size(); ++variable) {
     if (program.variables[variable].whole) {
       Cbc_setInteger(model.get(), static_cast<int>(variable));
     }
   }
-  Cbc_setObjSense(model.get(), -1.0);
-  set(model.get(), "log", "0");
-  set(model.get(), "threads", "0");
-  set(model.get(), "randomCbcSeed", "1");
-  set(model.get(), "randomSeed", "1");
   set(model.get(), "ratioGap", std::to_string(gap));
-  set(model.get(), "timeMode", "elapsed");
-  set(model.get(), "seconds", std::to_string(seconds));
   Cbc_solve(model.get());
   Solved solved;
   const double* values = Cbc_bestSolution(model.get());
   solved.found = values != nullptr && Cbc_isProvenInfeasible(model.get()) == 0;
   if (solved.found) {
     solved.values.assign(values, values + program.variables.size());
-    for (std::size_t variable = 0; variable < program.variables.size(); ++variable) {
-      solved.worth += program.variables[variable].worth * solved.values[variable];
-    }
+    solved.worth = worth_of(program, solved.values);
     solved.bound = Cbc_getBestPossibleObjValue(model.get());
   }
   return solved;
+}
+
+Relaxed solve_relaxed(const Program& program, double seconds) {
+  const Model model = model_of(program, seconds);
+  Cbc_solve(model.get());
+  Relaxed relaxed;
+  const double* values = Cbc_getColSolution(model.get());
+  const double* prices = Cbc_getReducedCost(model.get());
+  relaxed.found = Cbc_isProvenOptimal(model.get()) != 0 && values != nullptr && prices != nullptr;
+  if (relaxed.found) {
+    relaxed.values.assign(values, values + program.variables.size());
+    relaxed.worth = worth_of(program, relaxed.values);
+    // The solver's sign follows the sense of its own inner program.
+    for (std::size_t variable = 0; variable < program.variables.size(); ++variable) {
+      relaxed.price.push_back(std::abs(prices[variable]));
+    }
+  }
+  return relaxed;
 }
 
 } // namespace nightsow::planner

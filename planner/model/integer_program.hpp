@@ -41,4 +41,15 @@ struct Solved {
 /// Prints nothing.
 [[nodiscard]] Solved solve(const Program& program, double gap, double seconds);
 
+/// The best where variables need not be whole: a bound for where they must.
+struct Relaxed {
+  bool found = false;
+  std::vector<double> values;
+  double worth = 0.0;
+  /// Of a variable at 0: what one of it would take from the worth at least, whatever the others.
+  std::vector<double> price;
+};
+
+[[nodiscard]] Relaxed solve_relaxed(const Program& program, double seconds);
+
 } // namespace nightsow::planner

@@ -13,6 +13,20 @@ bool is_away(std::span<const AwayPeriod> away, Date day) {
   });
 }
 
+Date nearest_day_there(std::span<const AwayPeriod> away, Date day, Date earliest) {
+  Date before = day;
+  while (before >= earliest && is_away(away, before)) {
+    before -= Days{1};
+  }
+  if (before >= earliest) {
+    return before;
+  }
+  while (is_away(away, day)) {
+    day += Days{1};
+  }
+  return day;
+}
+
 bool is_sowing_day(const Garden& garden, Date day) {
   const bool away = is_away(garden.away, day);
   if (away || garden.sowing_days.empty()) {

@@ -18,6 +18,10 @@ inline constexpr int sowing_days_searched = 366;
 /// not away.
 [[nodiscard]] bool is_sowing_day(const Garden& garden, Date day);
 
+/// The day nearest to `day` on which the grower is there: before it, but not before `earliest`,
+/// else after it.
+[[nodiscard]] Date nearest_day_there(std::span<const AwayPeriod> away, Date day, Date earliest);
+
 /// The day on which to put the seed into its pot, dry, for a first water expected on `water`: the
 /// last sowing day from `today` to `water`, else the first after it. Empty when there is none
 /// within a year.

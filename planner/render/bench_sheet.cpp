@@ -35,8 +35,28 @@ std::string row(std::string_view packet,
                      pots);
 }
 
-std::string day_or_line(const std::optional<Date>& day, Date near) {
-  return day ? day_text(*day, near) : "________";
+std::string packet_row(const LotPacket& packet) {
+  return row(packet.packet,
+             packet.taxon,
+             packet.seeds ? whole_text(*packet.seeds) : "",
+             packet.pots ? fmt::format("{}", *packet.pots) : "") +
+         std::string{blanks};
+}
+
+// Under each day the packets that are sown on it.
+void add_packets(const std::vector<LotPacket>& packets,
+                 Date today,
+                 std::vector<std::string>& lines) {
+  lines.push_back(row("Packet", "Taxon", "Seeds", "Pots") + "  Up on, how many");
+  std::optional<Date> day;
+  for (const LotPacket& packet : packets) {
+    if (packet.sow_on && packet.sow_on != day) {
+      lines.push_back(fmt::format("  sow {}, done ________", day_text(*packet.sow_on, today)));
+      day = packet.sow_on;
+    }
+    lines.push_back(packet_row(packet));
+  }
+  lines.emplace_back();
 }
 
 std::vector<std::string> tray_lines(const Lot& lot, Date today, const TextStyle& style) {
@@ -47,25 +67,55 @@ std::vector<std::string> tray_lines(const Lot& lot, Date today, const TextStyle&
     }
   };
   add(lot_words(lot));
-  add(fmt::format("sow {}, done ________; first water about {}, done ________",
-                  day_or_line(lot.sow_on, today),
-                  day_or_line(lot.waters, today)));
+  add(fmt::format("first water about {}, done ________", day_text(lot.waters, today)));
   const std::string condition = water_condition(lot.first_water, today, style);
   if (lot.verdict != Verdict::water_now && !condition.empty()) {
     add("water when: " + condition);
   }
   lines.emplace_back();
-  lines.push_back(row("Packet", "Taxon", "Seeds", "Pots") + "  Up on, how many");
-  for (const LotPacket& packet : lot.packets) {
-    lines.push_back(row(packet.packet,
-                        packet.taxon,
-                        packet.seeds ? whole_text(*packet.seeds) : "",
-                        packet.pots ? fmt::format("{}", *packet.pots) : "") +
-                    std::string{blanks});
-  }
-  lines.emplace_back();
+  add_packets(lot.packets, today, lines);
   return lines;
 }
+
+std::vector<std::string> no_day_lines(const PlanAnswer& answer) {
+  std::vector<std::string> lines{"No day yet: sow ________, done ________", ""};
+  add_packets(answer.no_day, answer.today, lines);
+  return lines;
+}
+
+/// Pages of lines, each with the same head.
+class Pages {
+public:
+  explicit Pages(std::string head) : head_(std::move(head)), text_(head_) {}
+
+  // What fits a page is not torn in two.
+  void add(const std::vector<std::string>& lines) {
+    if (used_ > head_lines && used_ + lines.size() > sheet_lines) {
+      turn();
+    }
+    for (const std::string& line : lines) {
+      if (used_ >= sheet_lines) {
+        turn();
+      }
+      text_ += line + '\n';
+      ++used_;
+    }
+  }
+
+  [[nodiscard]] const std::string& text() const { return text_; }
+
+private:
+  static constexpr std::size_t head_lines = 2;
+
+  void turn() {
+    text_ += '\f' + head_;
+    used_ = head_lines;
+  }
+
+  std::string head_;
+  std::string text_;
+  std::size_t used_ = head_lines;
+};
 
 } // namespace
 
@@ -74,25 +124,14 @@ std::string bench_sheet(const PlanAnswer& answer, const TextStyle& style) {
       fmt::format(", season {}, as of {}", answer.season, date_text(answer.today));
   const std::string head =
       shortened(answer.garden.name, sheet_width - columns_of(when)) + when + "\n\n";
-  std::string text = head;
-  std::size_t used = 2;
+  Pages pages{head};
   for (const Lot& lot : answer.lots) {
-    const std::vector<std::string> lines = tray_lines(lot, answer.today, style);
-    // A tray that fits a page is not torn in two.
-    if (used > 2 && used + lines.size() > sheet_lines) {
-      text += '\f' + head;
-      used = 2;
-    }
-    for (const std::string& line : lines) {
-      if (used >= sheet_lines) {
-        text += '\f' + head;
-        used = 2;
-      }
-      text += line + '\n';
-      ++used;
-    }
+    pages.add(tray_lines(lot, answer.today, style));
   }
-  return text;
+  if (!answer.no_day.empty()) {
+    pages.add(no_day_lines(answer));
+  }
+  return pages.text();
 }
 
 } // namespace nightsow::planner

@@ -41,10 +41,12 @@ bool has_caution(const Sowing& sowing, std::string_view code) {
   return std::find(sowing.cautions.begin(), sowing.cautions.end(), code) != sowing.cautions.end();
 }
 
-// A rule may name a mat only to say that none is wanted.
+// What stands on a mat, and what is told to want one that the garden does not have.
 bool uses_mat(const Sowing& sowing) {
-  const auto& mat = sowing.how.mat;
-  return mat && !mat->empty() && *mat != "useless" && *mat != "harmful";
+  return sowing.work.on_mat ||
+         std::any_of(sowing.reasons.begin(), sowing.reasons.end(), [](const Reason& reason) {
+           return reason.code == ReasonCode::mat_needed;
+         });
 }
 
 template <class Concerns> std::string packets_where(const PlanAnswer& answer, Concerns concerns) {

@@ -58,7 +58,7 @@ std::string escaped(std::string_view text) {
   return safe;
 }
 
-std::string label(const LotPacket& packet, const Lot& lot, int pot) {
+std::string label(const LotPacket& packet, int pot) {
   std::string first = fmt::format("<span class=\"packet\">{}</span>", escaped(packet.packet));
   if (packet.pots) {
     first += fmt::format(", pot {} of {}", pot, *packet.pots);
@@ -66,7 +66,7 @@ std::string label(const LotPacket& packet, const Lot& lot, int pot) {
   if (!packet.number.empty()) {
     first += ", " + escaped(packet.number);
   }
-  const std::string sown = lot.sow_on ? date_text(*lot.sow_on) : "____________";
+  const std::string sown = packet.sow_on ? date_text(*packet.sow_on) : "____________";
   return fmt::format("<article>\n<p class=\"taxon\">{}</p>\n<p>{}</p>\n<p>sown {}</p>\n"
                      "<p>{}</p>\n</article>\n",
                      escaped(packet.taxon),
@@ -75,17 +75,24 @@ std::string label(const LotPacket& packet, const Lot& lot, int pot) {
                      escaped(packet.provenance));
 }
 
+std::string labels_of(const std::vector<LotPacket>& packets) {
+  std::string text;
+  for (const LotPacket& packet : packets) {
+    for (int pot = 1; pot <= packet.pots.value_or(1); ++pot) {
+      text += label(packet, pot);
+    }
+  }
+  return text;
+}
+
 } // namespace
 
 std::string plan_labels(const PlanAnswer& answer) {
   std::string text{page_begins};
   for (const Lot& lot : answer.lots) {
-    for (const LotPacket& packet : lot.packets) {
-      for (int pot = 1; pot <= packet.pots.value_or(1); ++pot) {
-        text += label(packet, lot, pot);
-      }
-    }
+    text += labels_of(lot.packets);
   }
+  text += labels_of(answer.no_day);
   return text + std::string{page_ends};
 }
 

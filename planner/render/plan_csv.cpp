@@ -64,13 +64,14 @@ std::string plan_csv(const PlanAnswer& answer) {
   for (const Sowing& one : answer.sowings) {
     const Spread& water = one.first_water.expected;
     const auto& expected = one.expected;
+    const auto tray = trays.find(one.packet);
     text += row({one.packet,
                  one.taxon,
                  one.accepted,
                  one.start,
                  std::string{name_of(one.verdict)},
                  one.bench,
-                 std::string{trays.at(one.packet)},
+                 tray != trays.end() ? std::string{tray->second} : "",
                  cell(one.seeds),
                  cell(one.how.pots),
                  cell(one.sow_on),

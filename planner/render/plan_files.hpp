@@ -9,9 +9,11 @@ namespace nightsow::planner {
 
 // The plan as files for other programs and for paper. Each is the whole content of one.
 
-/// iCalendar (RFC 5545): the diary, all-day, an entry a group of trays and kind of work. The ids
-/// stay the same from plan to plan, so that a calendar moves what it has instead of doubling it.
-[[nodiscard]] std::string plan_calendar(const PlanAnswer& answer);
+/// iCalendar (RFC 5545): the diary, all-day, an entry a group of trays and kind of work; sowing has
+/// one for each of its days. The ids stay the same from plan to plan, so that a calendar moves what
+/// it has instead of doubling it. `saves`: how many plans of the season were saved so far, the
+/// SEQUENCE of the entries.
+[[nodiscard]] std::string plan_calendar(const PlanAnswer& answer, int saves = 0);
 
 /// A row a packet, sowings first (RFC 4180, UTF-8, ISO dates).
 [[nodiscard]] std::string plan_csv(const PlanAnswer& answer);
@@ -23,8 +25,8 @@ namespace nightsow::planner {
 inline constexpr int sheet_width = 80;
 inline constexpr int sheet_lines = 60; ///< of a page
 
-/// One label a pot (a packet, where pots are not counted), tray by tray: HTML that a browser prints
-/// in black on A4.
+/// One label a pot (a packet, where pots are not counted), tray by tray, then what has no day yet:
+/// HTML that a browser prints in black on A4.
 [[nodiscard]] std::string plan_labels(const PlanAnswer& answer);
 
 } // namespace nightsow::planner

@@ -135,7 +135,7 @@ Json seed_json(const SeedAnswer& seed) {
   return json;
 }
 
-Json how_json(const How& how) {
+Json how_json(const How& how, const WorkFacts& work) {
   Json json;
   json["seeds_to_sow"] = json_number(how.seeds_to_sow);
   json["pots"] = json_number(how.pots);
@@ -143,7 +143,9 @@ Json how_json(const How& how) {
   json["pot_depth"] = json_text(how.pot_depth);
   json["cover"] = json_text(how.cover);
   json["mat"] = json_text(how.mat);
-  json["water"] = nullptr; // filled when watering is planned
+  json["water"] = "from_below_by_need";
+  json["water_every_days"] = json_number(work.water_every_days);
+  json["water_later_every_days"] = json_number(work.waters_later_days);
   json["light"] = json_text(how.light);
   json["humidity_cover"] = json_text(how.humidity_cover);
   json["transplant"] = json_text(how.transplant);
@@ -176,7 +178,7 @@ Json sowing_json(const Sowing& sowing) {
   json["plants"] =
       json_number_spread(sowing.expected ? std::optional{sowing.expected->plants} : std::nullopt);
   json["losses"] = losses_json(sowing.expected);
-  json["how"] = how_json(sowing.how);
+  json["how"] = how_json(sowing.how, sowing.work);
   json["wish"] = wish_json(sowing.wish);
   json["reasons"] = json_reasons(sowing.reasons);
   json["risks"] = json_reasons(sowing.risks);
@@ -214,6 +216,7 @@ std::string to_json(const PlanAnswer& answer) {
     json["not_now"].push_back(not_now_json(line));
   }
   json["lots"] = lots_json(answer);
+  json["no_day"] = no_day_json(answer);
   json["tasks"] = tasks_json(answer);
   json["free_days"] = free_days_json(answer.free_days);
   json["shopping"] = shopping_json(answer.shopping);

@@ -221,6 +221,22 @@ std::string look_text(const How& how) {
   return text.empty() ? text : text + ", counted from first water";
 }
 
+std::string every_text(int days) {
+  return days == 1 ? "every day" : fmt::format("every {} days", days);
+}
+
+std::string watering_text(const WorkFacts& work) {
+  if (!work.water_every_days) {
+    return {};
+  }
+  std::string text = fmt::format("from below by need, once the top is dry: usually about {}",
+                                 every_text(*work.water_every_days));
+  if (work.waters_later_days && work.waters_later_days != work.water_every_days) {
+    text += fmt::format(", later about {}", every_text(*work.waters_later_days));
+  }
+  return text;
+}
+
 } // namespace
 
 std::string taxon_cell(const std::string& taxon, const std::string& accepted) {
@@ -269,6 +285,7 @@ std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& styl
   text += under("seed", seed_text(sowing.seed, today));
   text += under("wanted", wish_text(sowing));
   text += under("sow", how_text(sowing.how));
+  text += under("water", watering_text(sowing.work));
   text += under("look", look_text(sowing.how));
   return text;
 }

@@ -41,6 +41,7 @@ Json free_days_json(const std::optional<FreeDaysAnswer>& free_days) {
   json["value"] = json_number(free_days->value);
   json["bound"] = json_number(free_days->bound);
   json["gap"] = json_number(free_days->gap);
+  json["packets_left_over"] = free_days->packets_left_over;
   return json;
 }
 

@@ -93,7 +93,7 @@ std::string_view name_of(ShoppingItem::Kind kind) {
 }
 
 std::string shopping_text(const Shopping& shopping, const TextStyle& style) {
-  if (shopping.items.empty()) {
+  if (shopping.items.empty() && shopping.not_counted.empty()) {
     return {};
   }
   std::string text = '\n' + heading_text("To have ready for these sowings", style);
@@ -112,15 +112,21 @@ std::string free_days_text(const std::optional<FreeDaysAnswer>& free_days, const
   if (!free_days || (free_days->left_over == 0 && !style.why)) {
     return {};
   }
-  return '\n' + heading_text("On your free days", style) +
-         paragraph("  ",
-                   fmt::format("{} laid, {} left over. As they lie they are worth about {} plants; "
-                               "no other way is worth more than {} (a gap of {}).",
-                               counted_text(free_days->sowings - free_days->left_over, "sowing"),
-                               free_days->left_over,
-                               number_text(free_days->value),
-                               number_text(free_days->bound),
-                               percent_text(free_days->gap)));
+  std::string text =
+      '\n' + heading_text("On your free days", style) +
+      paragraph("  ",
+                fmt::format("{} laid, {} left over. As they lie they are worth about {} plants; "
+                            "no other way is worth more than {} (a gap of {}).",
+                            counted_text(free_days->sowings - free_days->left_over, "sowing"),
+                            free_days->left_over,
+                            number_text(free_days->value),
+                            number_text(free_days->bound),
+                            percent_text(free_days->gap)));
+  std::string left_over;
+  for (const std::string& packet : free_days->packets_left_over) {
+    append(left_over, packet);
+  }
+  return text + line("  Left over: ", left_over);
 }
 
 std::string wish_text(const Sowing& sowing) {

@@ -24,13 +24,14 @@ struct TaskWords {
   std::string_view text;
 };
 
-constexpr std::array<TaskWords, 16> words{{
+constexpr std::array<TaskWords, 19> words{{
     {TaskKind::get_ready, "Get ready", "Have pots, mix, cover and labels ready"},
     {TaskKind::sow_dry, "Sow dry", "Sow and cover, without water"},
     {TaskKind::first_water, "First water", "Water from below"},
     {TaskKind::mat_on,
      "Mat on",
      "Switch the mat on, its probe in a pot, behind a residual-current device"},
+    {TaskKind::water_by_need, "Water by need", ""},
     {TaskKind::first_look, "First look", "The first seedlings may show"},
     {TaskKind::bag_off,
      "Bag off",
@@ -42,9 +43,10 @@ constexpr std::array<TaskWords, 16> words{{
      "Dry rest",
      "Only pots in which nothing came up: let them go dry for three weeks"},
     {TaskKind::re_wet, "Wet again", "The pots that were let go dry: water them again from below"},
-    {TaskKind::prick_out,
-     "Prick out",
-     "These may be pricked out once they grow again; leave all others in their pots"},
+    {TaskKind::prick_out, "Prick out", "These may be pricked out once they grow again"},
+    {TaskKind::leave,
+     "Leave in their pots",
+     "These do not like to be moved so early: leave them in their pots"},
     {TaskKind::rest,
      "Rest",
      "About now the first rest begins: water less and less, then shade and a sip now and then"},
@@ -57,6 +59,10 @@ constexpr std::array<TaskWords, 16> words{{
     {TaskKind::wake,
      "Wake",
      "Its season usually begins again about now: water what rests, and pots that were kept"},
+    {TaskKind::pot_on,
+     "Pot on",
+     "Their third season begins: move those whose roots fill the pot into a larger one, with the "
+     "whole of the old mix"},
 }};
 
 constexpr std::array<std::pair<std::string_view, std::string_view>, 3> treatments{{
@@ -79,10 +85,10 @@ std::string_view treatment_words(std::string_view treatment) {
   return treatment;
 }
 
-std::string ready_text(const Task& task, const Lot& lot) {
+std::string ready_text(const Task& task) {
   std::string text{words_of(task.kind).text};
-  if (lot.pots) {
-    text += " for " + counted_text(*lot.pots, "pot");
+  if (task.pots) {
+    text += " for " + counted_text(*task.pots, "pot");
   }
   if (task.treated.empty()) {
     return text;
@@ -107,7 +113,21 @@ std::string first_water_text(const Task& task, const Lot& lot, const TextStyle& 
   if (lot.bag) {
     text += ". Close the bag, and keep it in the shade";
   }
-  return text + ". From then on by need: in cool weather about twice a week";
+  return text;
+}
+
+std::string by_need_text(const Task& task, const Lot& lot) {
+  const bool in_bag = task.number == 1 && lot.bag;
+  std::string text = task.number == 1 ? "From then on water" : "From now on water";
+  text += " from below by need, once the top is dry";
+  if (in_bag) {
+    text += " in its bag";
+  }
+  if (task.every_days) {
+    text += *task.every_days == 1 ? ": usually every day"
+                                  : fmt::format(": usually about every {} days", *task.every_days);
+  }
+  return text + ". Never on a frost night";
 }
 
 std::string shade_text(const Task& task) {
@@ -128,9 +148,11 @@ std::string kept_text(const Task& task) {
 std::string plain_text(const Task& task, const Lot& lot, const TextStyle& style) {
   switch (task.kind) {
   case TaskKind::get_ready:
-    return ready_text(task, lot);
+    return ready_text(task);
   case TaskKind::first_water:
     return first_water_text(task, lot, style);
+  case TaskKind::water_by_need:
+    return by_need_text(task, lot);
   case TaskKind::shade:
     return shade_text(task);
   case TaskKind::carry_over:

@@ -1,5 +1,6 @@
 #include "planner/render/answer_text.hpp"
 #include "planner/render/dates.hpp"
+#include "planner/render/figure_text.hpp"
 #include "planner/render/table.hpp"
 #include "planner/render/task_words.hpp"
 #include "planner/render/text_parts.hpp"
@@ -16,6 +17,8 @@ namespace nightsow::planner {
 namespace {
 
 constexpr std::size_t most_lines = 10;
+// The first is the garden's; below stand what is due, what more there is, and what comes next.
+constexpr std::size_t most_lines_of_warning = 6;
 
 std::string line_of(std::string_view text) {
   return shortened(text, text_width);
@@ -33,9 +36,48 @@ std::string titles_of(const DiaryEntry& entry) {
   return fmt::format("{}", fmt::join(titles, ", "));
 }
 
-std::string entry_line(const DiaryEntry& entry, const TodayAnswer& answer) {
+// The packets the entry concerns, or how many where they do not fit.
+std::string packets_of(const DiaryEntry& entry, std::size_t columns) {
+  std::vector<std::string> packets;
+  for (const Task& task : entry.tasks) {
+    packets.insert(packets.end(), task.packets.begin(), task.packets.end());
+  }
+  std::sort(packets.begin(), packets.end());
+  packets.erase(std::unique(packets.begin(), packets.end()), packets.end());
+  const std::string list = fmt::format(" ({})", fmt::join(packets, ", "));
+  return columns_of(list) <= columns
+             ? list
+             : fmt::format(" ({})", counted_text(static_cast<double>(packets.size()), "packet"));
+}
+
+std::string entry_line(std::string_view lead, const DiaryEntry& entry, const TodayAnswer& answer) {
   const std::string day = entry.on == answer.today ? "Today" : day_text(entry.on, answer.today);
-  return line_of(fmt::format("{}: {}: {}", day, titles_of(entry), entry.group));
+  const std::string line = fmt::format("{}{}: {}: {}", lead, day, titles_of(entry), entry.group);
+  const std::size_t used = std::min<std::size_t>(columns_of(line), text_width);
+  return line_of(line + packets_of(entry, text_width - used));
+}
+
+// Warnings, then alarms, as many as there is room for; how many are left out is said.
+std::vector<std::string> warning_lines(const TodayAnswer& answer, const TextStyle& style) {
+  std::vector<std::string> texts;
+  for (const Reason& warning : answer.warnings) {
+    texts.push_back(sentence(warning, style));
+  }
+  for (const WeatherAlarm& alarm : answer.alarms) {
+    texts.push_back(alarm_text(alarm, answer.today, style));
+  }
+  std::vector<std::string> lines;
+  for (std::size_t shown = 0; shown < texts.size(); ++shown) {
+    const std::vector<std::string> more = wrapped(texts[shown], text_width);
+    const bool last = shown + 1 == texts.size();
+    if (lines.size() + more.size() + (last ? 0 : 1) > most_lines_of_warning) {
+      lines.push_back(fmt::format("And {} more of frost, heat or readings: nightsow today --json",
+                                  texts.size() - shown));
+      break;
+    }
+    lines.insert(lines.end(), more.begin(), more.end());
+  }
+  return lines;
 }
 
 } // namespace
@@ -55,30 +97,24 @@ std::string alarm_text(const WeatherAlarm& alarm, Date today, const TextStyle& s
 std::string today_text(const TodayAnswer& answer, const TextStyle& style) {
   std::vector<std::string> lines{
       line_of(fmt::format("{}, {}", answer.garden.name, date_text(answer.today)))};
-  for (const WeatherAlarm& alarm : answer.alarms) {
-    lines.push_back(line_of(alarm_text(alarm, answer.today, style)));
-  }
-  for (const Reason& warning : answer.warnings) {
-    lines.push_back(line_of(sentence(warning, style)));
-  }
+  const std::vector<std::string> warnings = warning_lines(answer, style);
+  lines.insert(lines.end(), warnings.begin(), warnings.end());
   // One line is kept for what is left out, one for what comes next.
   const std::size_t room = most_lines - 2;
   std::size_t shown = 0;
   for (; shown < answer.now.size() && lines.size() < room; ++shown) {
-    lines.push_back(entry_line(answer.now[shown], answer));
+    lines.push_back(entry_line("", answer.now[shown], answer));
   }
   if (answer.now.empty()) {
     lines.emplace_back("Nothing to do on trays in the coming week.");
-  }
-  if (lines.size() > most_lines - 2) {
-    lines.resize(most_lines - 2);
   }
   if (shown < answer.now.size()) {
     lines.push_back(fmt::format("And {} more by {}: nightsow plan --work",
                                 answer.now.size() - shown,
                                 day_text(answer.to, answer.today)));
-  } else if (answer.next) {
-    lines.push_back(line_of("Next, " + entry_line(*answer.next, answer)));
+  }
+  if (answer.next) {
+    lines.push_back(entry_line("Next, ", *answer.next, answer));
   }
   return fmt::format("{}\n", fmt::join(lines, "\n"));
 }

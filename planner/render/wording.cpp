@@ -9,7 +9,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 75> table{{
+constexpr std::array<Wording, 76> table{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -24,6 +24,10 @@ constexpr std::array<Wording, 75> table{{
      "Waits for cool nights on the {bench}: {cool} of the last {of} at or under {limit_c}, "
      "{needed} "
      "are needed."},
+    {Code::gate_lost,
+     "cool of limit_c bench since again",
+     "Nights on the {bench} held at or under {limit_c} from {since}, and a warm spell has ended "
+     "that: of the last {of} only {cool} did[; they should hold again about {again}]."},
     {Code::gate_does_not_bind,
      "limit_c late seasons day_limit_c",
      "Cool nights do not decide here: nights at or under {limit_c}[ with days no hotter than "

@@ -8,11 +8,13 @@
 
 namespace nightsow::planner {
 
-/// Trays, and the season's work on them by date, as blocks of the plan's text; empty without trays.
+/// Trays, the season's work on them by date, and what is in no tray, as blocks of the plan's text;
+/// empty without sowings.
 [[nodiscard]] std::string work_text(const PlanAnswer& answer, const TextStyle& style);
 
-/// The plan's "lots" and "tasks".
+/// The plan's "lots", "no_day" and "tasks".
 [[nodiscard]] Json lots_json(const PlanAnswer& answer);
+[[nodiscard]] Json no_day_json(const PlanAnswer& answer);
 [[nodiscard]] Json tasks_json(const PlanAnswer& answer);
 
 } // namespace nightsow::planner

@@ -34,6 +34,7 @@ Json packet_json(const LotPacket& packet) {
   json["pots"] = json_number(packet.pots);
   json["number"] = json_text(packet.number);
   json["provenance"] = json_text(packet.provenance);
+  json["sow_on"] = json_date(packet.sow_on);
   return json;
 }
 
@@ -51,7 +52,9 @@ Json lot_json(const Lot& lot) {
   json["shade"] = json_number(lot.shade);
   json["pots"] = json_number(lot.pots);
   json["sow_on"] = json_date(lot.sow_on);
+  json["sown_by"] = json_date(lot.sown_by);
   json["waters"] = json_date(lot.waters);
+  json["waters_if_there"] = json_date(lot.waters_if_there);
   json["first_water"] = water_json(lot.first_water);
   json["packets"] = Json::array();
   for (const LotPacket& packet : lot.packets) {
@@ -70,6 +73,14 @@ Json lots_json(const PlanAnswer& answer) {
   return json;
 }
 
+Json no_day_json(const PlanAnswer& answer) {
+  Json json = Json::array();
+  for (const LotPacket& packet : answer.no_day) {
+    json.push_back(packet_json(packet));
+  }
+  return json;
+}
+
 Json tasks_json(const PlanAnswer& answer) {
   Json all = Json::array();
   for (const Task& task : answer.tasks) {
@@ -80,6 +91,8 @@ Json tasks_json(const PlanAnswer& answer) {
     json["do"] = name_of(task.kind);
     json["number"] = task.number;
     json["packets"] = task.packets;
+    json["pots"] = json_number(task.pots);
+    json["every_days"] = json_number(task.every_days);
     json["text"] = task_text(task, lot_with(answer.lots, task.lot), {});
     all.push_back(std::move(json));
   }

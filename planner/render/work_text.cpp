@@ -8,12 +8,16 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 namespace nightsow::planner {
 
 namespace {
 
-std::string date_cell(const std::optional<Date>& day, Date today) {
-  return day ? day_text(*day, today) : "no date";
+// "11 Apr", "11 Apr-25 Apr".
+std::string sow_cell(const Lot& lot, Date today) {
+  const std::string first = day_text(lot.sow_on, today);
+  return lot.sow_on == lot.sown_by ? first : range_text(lot.sow_on, lot.sown_by);
 }
 
 std::string packets_line(const Lot& lot) {
@@ -30,8 +34,8 @@ std::string trays_text(const PlanAnswer& answer, const TextStyle& style) {
     rows.push_back({{lot.id,
                      lot.pots ? fmt::format("{}", *lot.pots) : "some",
                      lot_words(lot),
-                     date_cell(lot.sow_on, answer.today),
-                     date_cell(lot.waters, answer.today)},
+                     sow_cell(lot, answer.today),
+                     day_text(lot.waters, answer.today)},
                     packets_line(lot)});
   }
   const std::vector<Column> columns{
@@ -57,10 +61,34 @@ std::string diary_text(const PlanAnswer& answer, const TextStyle& style) {
   return '\n' + heading_text("Work day by day", style) + table_text(columns, rows, style);
 }
 
+// What stands in no tray, and why.
+std::string no_day_text(const PlanAnswer& answer, const TextStyle& style) {
+  std::string room;
+  std::string unknown;
+  for (const LotPacket& packet : answer.no_day) {
+    const auto& left_over =
+        answer.free_days ? answer.free_days->packets_left_over : std::vector<std::string>{};
+    const bool left =
+        std::find(left_over.begin(), left_over.end(), packet.packet) != left_over.end();
+    std::string& list = left ? room : unknown;
+    list += fmt::format("{}{} {}", list.empty() ? "" : ", ", packet.packet, packet.taxon);
+  }
+  if (answer.no_day.empty()) {
+    return {};
+  }
+  std::string text = '\n' + heading_text("No day yet, and so in no tray", style);
+  text += room.empty() ? "" : paragraph("  Left over, for want of room: ", room);
+  return text + (unknown.empty() ? "" : paragraph("  First water has no date yet: ", unknown));
+}
+
 } // namespace
 
 std::string work_text(const PlanAnswer& answer, const TextStyle& style) {
-  return answer.lots.empty() ? "" : trays_text(answer, style) + diary_text(answer, style);
+  std::string text;
+  if (!answer.lots.empty()) {
+    text = trays_text(answer, style) + diary_text(answer, style);
+  }
+  return text + no_day_text(answer, style);
 }
 
 } // namespace nightsow::planner

@@ -33,86 +33,120 @@ std::vector<std::string> ids_of(const std::vector<Lot>& lots) {
 
 const Date today = day("2026-02-20");
 
+Sowing hot_in_tray() {
+  Sowing line = hot_sowing();
+  line.sow_on = day("2026-11-01");
+  return line;
+}
+
+std::vector<Lot> lots_in(const std::vector<Sowing>& sowings) {
+  return lots_of(sowings, {today, {}});
+}
+
 TEST(Lots, HoldEverySowingOnce) {
   const std::vector<Lot> lots =
-      lots_of({sowing_named("A"), sowing_named("B"), sowing_named("C", "none")}, today);
+      lots_in({sowing_named("A"), sowing_named("B"), sowing_named("C", "none")});
   ASSERT_EQ(lots.size(), 2U);
   EXPECT_EQ(lots[0].packets.size() + lots[1].packets.size(), 3U);
 }
 
 TEST(Lots, AreTheSameWhateverTheOrderOfTheSowings) {
-  std::vector<Sowing> sowings{sowing_named("A"), sowing_named("B", "none"), hot_sowing()};
-  const std::vector<std::string> ids = ids_of(lots_of(sowings, today));
+  std::vector<Sowing> sowings{sowing_named("A"), sowing_named("B", "none"), hot_in_tray()};
+  const std::vector<std::string> ids = ids_of(lots_in(sowings));
   std::reverse(sowings.begin(), sowings.end());
-  EXPECT_EQ(ids_of(lots_of(sowings, today)), ids);
+  EXPECT_EQ(ids_of(lots_in(sowings)), ids);
 }
 
 TEST(Lots, KeepTheirIdWhenAPacketComesThatSharesNothingWithThem) {
-  const std::vector<std::string> before = ids_of(lots_of({sowing_named("A")}, today));
-  const std::vector<std::string> after = ids_of(lots_of({sowing_named("A"), hot_sowing()}, today));
+  const std::vector<std::string> before = ids_of(lots_in({sowing_named("A")}));
+  const std::vector<std::string> after = ids_of(lots_in({sowing_named("A"), hot_in_tray()}));
   EXPECT_NE(std::find(after.begin(), after.end(), before.front()), after.end());
+}
+
+// One that is watered two months earlier, and so is a group of its own of the same kind.
+TEST(Lots, KeepTheirIdWhenAnotherGroupOfTheirKindComesBeforeThem) {
+  Sowing early = sowing_named("B");
+  early.sow_on = day("2026-02-21");
+  early.first_water.expected = spread("2026-02-21", "2026-02-21", "2026-02-21");
+  early.first_water.not_before = day("2026-02-21");
+  const std::vector<std::string> before = ids_of(lots_in({sowing_named("A")}));
+  const std::vector<std::string> after = ids_of(lots_in({sowing_named("A"), early}));
+  ASSERT_EQ(after.size(), 2U);
+  EXPECT_EQ(after.back(), before.front());
 }
 
 TEST(Lots, DoNotMixBenches) {
   Sowing other = sowing_named("B");
   other.bench = "open bench";
-  EXPECT_EQ(lots_of({sowing_named("A"), other}, today).size(), 2U);
+  EXPECT_EQ(lots_in({sowing_named("A"), other}).size(), 2U);
 }
 
-std::vector<Task> tasks_with(const std::vector<AwayPeriod>& away) {
-  const std::vector<Sowing> sowings{sowing_named("A")};
-  return tasks_of(lots_of(sowings, today), sowings, {today, away});
+TEST(Lots, KeepEachPacketsOwnDayOfSowingAndWaterWhenTheLastIsIn) {
+  Sowing late = sowing_named("B");
+  late.sow_on = day("2026-04-18");
+  const std::vector<Lot> lots = lots_in({sowing_named("A"), late});
+  ASSERT_EQ(lots.size(), 1U);
+  EXPECT_EQ(lots[0].sow_on, day("2026-04-11"));
+  EXPECT_EQ(lots[0].sown_by, day("2026-04-18"));
+  EXPECT_EQ(lots[0].waters, day("2026-04-18"));
+  EXPECT_EQ(lots[0].packets.at(0).sow_on, day("2026-04-11"));
+  EXPECT_EQ(lots[0].packets.at(1).sow_on, day("2026-04-18"));
 }
 
-const Task* task_in(const std::vector<Task>& tasks, TaskKind kind) {
-  const auto found = std::find_if(
-      tasks.begin(), tasks.end(), [kind](const Task& task) { return task.kind == kind; });
-  return found == tasks.end() ? nullptr : &*found;
+TEST(Lots, DoNotWaitForAPacketPastTheLastDayOfAnother) {
+  Sowing urgent = sowing_named("A");
+  urgent.first_water.no_later_than = day("2026-04-15");
+  Sowing late = sowing_named("B");
+  late.sow_on = day("2026-04-18");
+  const std::vector<Lot> lots = lots_in({urgent, late});
+  ASSERT_EQ(lots.size(), 2U);
+  EXPECT_EQ(lots[0].waters, day("2026-04-12"));
 }
 
-TEST(Tasks, GoFromGettingReadyToWaking) {
-  const std::vector<Task> tasks = tasks_with({});
-  for (const TaskKind kind : {TaskKind::get_ready,
-                              TaskKind::sow_dry,
-                              TaskKind::first_water,
-                              TaskKind::first_look,
-                              TaskKind::main_look,
-                              TaskKind::rest,
-                              TaskKind::wake}) {
-    EXPECT_NE(task_in(tasks, kind), nullptr) << name_of(kind);
-  }
-  EXPECT_TRUE(std::is_sorted(
-      tasks.begin(), tasks.end(), [](const Task& a, const Task& b) { return a.on < b.on; }));
+TEST(Lots, LeaveOutWhatHasNoDayAndListIt) {
+  Sowing left_over = sowing_named("B");
+  left_over.sow_on.reset();
+  const std::vector<Sowing> sowings{sowing_named("A"), left_over};
+  const std::vector<Lot> lots = lots_in(sowings);
+  ASSERT_EQ(lots.size(), 1U);
+  EXPECT_EQ(lots[0].packets.size(), 1U);
+  const std::vector<LotPacket> without = without_day(sowings, today);
+  ASSERT_EQ(without.size(), 1U);
+  EXPECT_EQ(without[0].packet, "B");
+  EXPECT_FALSE(without[0].sow_on);
 }
 
-TEST(Tasks, AreNeverDatedBeforeToday) {
-  for (const Task& task : tasks_with({})) {
-    EXPECT_GE(task.on, today) << name_of(task.kind);
-  }
-}
-
-TEST(Tasks, MoveOutOfDaysAwayAndSayFromWhich) {
-  const std::vector<Task> here = tasks_with({});
-  const Date look = task_in(here, TaskKind::main_look)->on;
-  const std::vector<AwayPeriod> away{{look - Days{3}, look + Days{3}}};
-  const std::vector<Task> tasks = tasks_with(away);
-  for (const Task& task : tasks) {
-    EXPECT_FALSE(task.on >= away.front().from && task.on <= away.front().to) << name_of(task.kind);
-  }
-  const Task* moved = task_in(tasks, TaskKind::main_look);
-  EXPECT_EQ(moved->on, look - Days{4});
-  EXPECT_EQ(moved->moved_from, look);
+TEST(Lots, AreWateredBeforeDaysAwayAndSayWhenItWouldHaveBeen) {
+  const std::vector<Lot> lots =
+      lots_of({sowing_named("A")}, {today, {{day("2026-04-12"), day("2026-04-20")}}});
+  EXPECT_EQ(lots.at(0).waters, day("2026-04-11"));
+  EXPECT_EQ(lots.at(0).waters_if_there, day("2026-04-12"));
 }
 
 TEST(Diary, HoldsEveryTaskOnce) {
-  const std::vector<Sowing> sowings{sowing_named("A"), sowing_named("B", "none"), hot_sowing()};
-  const std::vector<Lot> lots = lots_of(sowings, today);
+  const std::vector<Sowing> sowings{sowing_named("A"), sowing_named("B", "none"), hot_in_tray()};
+  const std::vector<Lot> lots = lots_in(sowings);
   const std::vector<Task> tasks = tasks_of(lots, sowings, {today, {}});
   std::size_t held = 0;
   for (const DiaryEntry& entry : diary_of(lots, tasks)) {
     held += entry.tasks.size();
   }
   EXPECT_EQ(held, tasks.size());
+}
+
+TEST(Diary, HasAnEntryForEachDayOfSowingNumberedByDate) {
+  Sowing late = sowing_named("B", "none");
+  late.sow_on = day("2026-04-18");
+  const std::vector<Sowing> sowings{sowing_named("A"), late};
+  const std::vector<Lot> lots = lots_in(sowings);
+  std::vector<std::pair<Date, int>> sown;
+  for (const DiaryEntry& entry : diary_of(lots, tasks_of(lots, sowings, {today, {}}))) {
+    if (entry.kind == TaskKind::sow_dry) {
+      sown.emplace_back(entry.on, entry.number);
+    }
+  }
+  EXPECT_EQ(sown,
+            (std::vector<std::pair<Date, int>>{{day("2026-04-11"), 1}, {day("2026-04-18"), 2}}));
 }
 
 } // namespace

@@ -30,8 +30,9 @@ inline Spread spread(std::string_view p10,
 
 /// A value of the kind that goes by this name in a sentence.
 inline ReasonValue sample_value(std::string_view name) {
-  constexpr std::array<std::string_view, 18> dates{"until",
+  constexpr std::array<std::string_view, 19> dates{"until",
                                                    "since",
+                                                   "again",
                                                    "from",
                                                    "to",
                                                    "limb_begins",
@@ -186,6 +187,7 @@ inline Sowing hot_sowing() {
   line.first_water.expected = spread("2026-11-03", "2026-11-03", "2026-11-03");
   line.first_water.no_later_than = day("2027-01-10");
   line.how.mat = "helpful";
+  line.work.on_mat = true;
   line.reasons = {
       {ReasonCode::starts_hot, {{"begins", day("2026-11-03")}, {"ends", day("2027-01-10")}}}};
   line.cautions = {"spines", "protected_species"};
