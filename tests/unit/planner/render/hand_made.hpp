@@ -48,7 +48,9 @@ inline ReasonValue sample_value(std::string_view name) {
                                                    "no_later_than",
                                                    "when",
                                                    "on"};
-  constexpr std::array<std::string_view, 10> texts{"store",
+  constexpr std::array<std::string_view, 12> texts{"store",
+                                                   "cause",
+                                                   "sure",
                                                    "bench",
                                                    "why",
                                                    "text",
