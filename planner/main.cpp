@@ -1,6 +1,7 @@
 #include "climate/base/problem.hpp"
 #include "planner/cli/command_line.hpp"
 #include "planner/cli/problem_notes.hpp"
+#include "planner/cli/run_account.hpp"
 #include "planner/cli/run_backtest.hpp"
 #include "planner/cli/run_climate.hpp"
 #include "planner/cli/run_fetch.hpp"

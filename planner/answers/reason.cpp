@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 76> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 105> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -87,6 +87,35 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 76> names{{
     {Code::synonym, "synonym"},
     {Code::spelling, "spelling"},
     {Code::unknown_taxon, "unknown_taxon"},
+    {Code::account_likely, "account_likely"},
+    {Code::nights_short, "nights_short"},
+    {Code::warm_nights_short, "warm_nights_short"},
+    {Code::nights_came, "nights_came"},
+    {Code::account_too_early, "account_too_early"},
+    {Code::account_wait, "account_wait"},
+    {Code::account_look_again, "account_look_again"},
+    {Code::account_count_first, "account_count_first"},
+    {Code::account_water_first, "account_water_first"},
+    {Code::account_cool_it, "account_cool_it"},
+    {Code::account_warm_it, "account_warm_it"},
+    {Code::account_keep, "account_keep"},
+    {Code::account_sow_again, "account_sow_again"},
+    {Code::account_stop, "account_stop"},
+    {Code::account_all_up, "account_all_up"},
+    {Code::account_how_sure, "account_how_sure"},
+    {Code::account_unlike_rule, "account_unlike_rule"},
+    {Code::account_press, "account_press"},
+    {Code::account_nothing_reckoned, "account_nothing_reckoned"},
+    {Code::first_water_taken, "first_water_taken"},
+    {Code::watered_again_taken, "watered_again_taken"},
+    {Code::sown_bench_gone, "sown_bench_gone"},
+    {Code::sown_mat_gone, "sown_mat_gone"},
+    {Code::sown_without_packet, "sown_without_packet"},
+    {Code::moves_left_out, "moves_left_out"},
+    {Code::counted_fell, "counted_fell"},
+    {Code::counted_more_than_sown, "counted_more_than_sown"},
+    {Code::nights_unread, "nights_unread"},
+    {Code::readings_begin_late, "readings_begin_late"},
 }};
 
 } // namespace

@@ -97,6 +97,37 @@ enum class ReasonCode {
   synonym,       ///< written, accepted
   spelling,      ///< written, read_as
   unknown_taxon, ///< written, suggestion (may be empty)
+  // The account of a sowing.
+  account_likely, ///< cause, share, low, high, missing: seeds not up; low, high: so many of them
+  nights_short, ///< cool, of, needed, limit_c, short_k: since first water; short_k may be left out
+  warm_nights_short,   ///< cool, of, needed, limit_c, short_k: of hot starters; `cool` counts the
+                       ///< warm ones
+  nights_came,         ///< limit_c, when
+  account_too_early,   ///< until: until may be left out
+  account_wait,        ///< more, until: until may be left out
+  account_look_again,  ///< last, days
+  account_count_first, ///< sowing
+  account_water_first, ///< sowing
+  account_cool_it,     ///< seeds, limit_c
+  account_warm_it,     ///< seeds, limit_c
+  account_keep,        ///< seeds, when
+  account_sow_again,   ///< seeds
+  account_stop,        ///< no value
+  account_all_up,      ///< no value
+  account_how_sure,    ///< sure, share
+  account_unlike_rule, ///< up, low, high, rule
+  account_press,       ///< sowing
+  account_nothing_reckoned, ///< no value
+  first_water_taken,        ///< on
+  watered_again_taken,      ///< when
+  sown_bench_gone,          ///< text, bench
+  sown_mat_gone,            ///< text
+  sown_without_packet,      ///< no value
+  moves_left_out,           ///< no value
+  counted_fell,             ///< fell
+  counted_more_than_sown,   ///< up, seeds
+  nights_unread,            ///< missing
+  readings_begin_late,      ///< on
 };
 
 /// The code as it stands in JSON.

@@ -222,6 +222,9 @@ std::optional<Command> record_command(const TypedWords& typed) {
   if (typed.command == "count") {
     return typed_count(typed);
   }
+  if (typed.command == "account") {
+    return AccountCommand{typed.entry_words, typed.all};
+  }
   if (typed.command == "journal list") {
     return JournalListCommand{};
   }

@@ -248,6 +248,18 @@ void add_count(CLI::App& app, TypedWords& typed) {
   count.footer(command_footer("--garden my-garden count albuca 7 --dead 2 --of damping-off"));
 }
 
+void add_account(CLI::App& app, TypedWords& typed) {
+  CLI::App& account =
+      command(app, "account", "where the seeds of a sowing are that are not up, and what to do");
+  account
+      .add_option("SOWING",
+                  typed.entry_words,
+                  "a sowing's number, packet or taxon (default: all that are open)")
+      ->type_name("");
+  flag(account, "--all", typed.all, "closed sowings, too: all up, or all their seasons over");
+  account.footer(command_footer("--garden my-garden account albuca"));
+}
+
 void add_journal(CLI::App& app, TypedWords& typed) {
   CLI::App& journal = command(app, "journal", "what was written down, and how to undo it");
   journal.footer(command_footer("--garden my-garden journal list"));
@@ -306,6 +318,7 @@ void add_commands(CLI::App& app, TypedWords& typed) {
   add_rules(app, typed);
   add_sow(app, typed);
   add_count(app, typed);
+  add_account(app, typed);
   add_journal(app, typed);
   add_start(app, typed);
 }

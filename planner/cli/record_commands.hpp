@@ -3,6 +3,8 @@
 #include "planner/journal/quick_entry.hpp"
 
 #include <filesystem>
+#include <string>
+#include <vector>
 
 namespace nightsow::planner {
 
@@ -14,6 +16,12 @@ struct SowCommand {
 
 struct CountCommand {
   QuickCount typed;
+};
+
+/// Where the seeds of a sowing are.
+struct AccountCommand {
+  std::vector<std::string> sowing; ///< as typed; empty: all open ones
+  bool all = false;                ///< closed ones, too
 };
 
 struct JournalListCommand {};

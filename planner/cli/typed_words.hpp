@@ -47,7 +47,7 @@ struct TypedWords {
   std::vector<std::string> rules;
   MaybeText place; // and `latitude`, `longitude`, `elevation`
   MaybeText sweep;
-  // climate
+  // climate, rules gaps, account
   bool all = false;
   // fetch; its place is start's
   bool nearest = false;
@@ -74,7 +74,7 @@ struct TypedWords {
   MaybeText age;
   MaybeText stored;
   MaybeText tested;
-  // sow and count; `mat` is also rules list's, `bench` also what-if's
+  // sow, count and account; `mat` is also rules list's, `bench` also what-if's
   std::vector<std::string> entry_words;
   MaybeText on;
   MaybeText pots;

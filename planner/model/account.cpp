@@ -178,18 +178,26 @@ CauseShare cause_share(const std::vector<Fates>& fates,
   return {all_causes.at(cause), mean / all / missing, p10, p90, std::move(sum)};
 }
 
-// Seedlings to come by day, of the seeds missing, after the last look.
-void add_outlook(std::span<const SeedsOnDay> cases, const SowingRecord& record, Account& result) {
+// Seedlings by day, of the seeds missing, after the last look.
+std::vector<double> seedlings_to_come(std::span<const SeedsOnDay> cases,
+                                      const SowingRecord& record,
+                                      const std::vector<double>& weights) {
   const int last = record.looks.back().day;
+  const int missing = record.seeds - record.looks.back().seen;
   std::vector<double> later;
   for (std::size_t i = 0; i < cases.size(); ++i) {
     const std::vector<double>& up = cases[i].up;
     later.resize(std::max(later.size(), up.size()), 0.0);
     const double not_up = std::max(1.0 - cases[i].up_so_far, least_share);
     for (std::size_t day = static_cast<std::size_t>(last) + 1; day < up.size(); ++day) {
-      later[day] += result.weights[i] * result.missing * up[day] / not_up;
+      later[day] += weights[i] * missing * up[day] / not_up;
     }
   }
+  return later;
+}
+
+void add_outlook(std::span<const SeedsOnDay> cases, const SowingRecord& record, Account& result) {
+  const std::vector<double> later = seedlings_to_come(cases, record, result.weights);
   result.more_to_come = std::accumulate(later.begin(), later.end(), 0.0);
   double so_far = 0.0;
   for (std::size_t day = 0; day < later.size() && result.more_to_come > 1e-3; ++day) {
@@ -300,6 +308,35 @@ std::vector<double> shares_once_pressed(std::span<const SeedsOnDay> cases,
     share /= all;
   }
   return shares;
+}
+
+CaseOutlook outlook_of_case(const SeedsOnDay& seeds, const SowingRecord& record) {
+  const Fates fates = fates_of(seeds, record);
+  const double firm = fates.firm();
+  const double soft = fates.all_missing() - firm;
+  const Pressed& pressed = record.pressed;
+  const int known = pressed.firm + pressed.soft;
+  const double missing = record.seeds - record.looks.back().seen;
+  const double firm_of_others = (firm + pressed.firm) / (firm + soft + known);
+  const double firm_now = (pressed.firm + (missing - known) * firm_of_others) / missing;
+  CaseOutlook result;
+  for (std::size_t c = 0; c < causes_in_all; ++c) {
+    result.shares.push_back(is_firm(all_causes.at(c))
+                                ? firm_now * fates.missing.at(c) / firm
+                                : (1.0 - firm_now) * fates.missing.at(c) / soft);
+  }
+  const std::vector<double> later = seedlings_to_come({&seeds, 1}, record, {1.0});
+  result.more_to_come = std::accumulate(later.begin(), later.end(), 0.0);
+  return result;
+}
+
+double expected_by(std::span<const SeedsOnDay> cases,
+                   const SowingRecord& record,
+                   const Account& account,
+                   int day) {
+  const std::vector<double> later = seedlings_to_come(cases, record, account.weights);
+  const auto to = std::clamp<std::ptrdiff_t>(day + 1, 0, std::ssize(later));
+  return std::accumulate(later.begin(), later.begin() + to, 0.0);
 }
 
 std::vector<double> chances_of_firm(std::span<const SeedsOnDay> cases,

@@ -94,6 +94,22 @@ struct Account {
                                                       const std::vector<double>& weights,
                                                       const Pressed& pressed);
 
+/// What one case alone says of the seeds not up.
+struct CaseOutlook {
+  std::vector<double> shares; ///< in the order of all_causes, what was pressed counted in
+  double more_to_come = 0.0;  ///< seedlings after the last look
+};
+
+/// Requires: looks not empty; not all are up.
+[[nodiscard]] CaseOutlook outlook_of_case(const SeedsOnDay& seeds, const SowingRecord& record);
+
+/// Seedlings expected after the last look, up to and with a day. Requires: an account of these
+/// cases and record.
+[[nodiscard]] double expected_by(std::span<const SeedsOnDay> cases,
+                                 const SowingRecord& record,
+                                 const Account& account,
+                                 int day);
+
 /// How likely so many firm seeds would be among so many pressed, 0 to all of them.
 [[nodiscard]] std::vector<double> chances_of_firm(std::span<const SeedsOnDay> cases,
                                                   const SowingRecord& record,

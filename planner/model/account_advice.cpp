@@ -64,6 +64,21 @@ double on_their_way(const std::vector<double>& shares) {
   return shares[place_of(Cause::nights_too_warm)] + shares[place_of(Cause::to_come)];
 }
 
+double weight_of_same_step(std::span<const SeedsOnDay> cases,
+                           const SowingRecord& record,
+                           const Account& account,
+                           const SowingSituation& situation,
+                           NextStep step) {
+  double same = 0.0;
+  for (std::size_t i = 0; i < cases.size(); ++i) {
+    const CaseOutlook alone = outlook_of_case(cases[i], record);
+    const Believed now =
+        believed(alone.shares, alone.more_to_come, account.missing, record.pressed);
+    same += step_for(now, situation) == step ? account.weights[i] : 0.0;
+  }
+  return same;
+}
+
 // The share of the season's seedlings that would be up by now, by the rule alone.
 double begun(std::span<const SeedsOnDay> cases) {
   double now = 0.0;
@@ -124,6 +139,7 @@ AccountAdvice advice_for(std::span<const SeedsOnDay> cases,
   }
   advice.step =
       step_for(believed(shares, account.more_to_come, account.missing, record.pressed), situation);
+  advice.how_sure = weight_of_same_step(cases, record, account, situation, advice.step);
   if (advice.step == NextStep::wait) {
     advice.wait_until = account.most_up_by;
   }

@@ -31,6 +31,7 @@ inline constexpr int pressed_at_once = 5;
 struct AccountAdvice {
   NextStep step = NextStep::wait;
   std::optional<int> wait_until; ///< of wait and too_early: a day of the course
+  double how_sure = 1.0;         ///< weight of the cases that lead to this step by themselves
   bool press_five = false;       ///< pressing five recovered seeds would likely change the step
   std::vector<NextStep> by_firm; ///< of press_five: the step by how many of them are firm
 };

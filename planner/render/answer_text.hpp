@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planner/answers/account_answer.hpp"
 #include "planner/answers/backtest_answer.hpp"
 #include "planner/answers/climate_answer.hpp"
 #include "planner/answers/fetch_answer.hpp"
@@ -34,5 +35,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string rule_values_text(const RuleShowAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string rules_check_text(const RulesCheckAnswer& answer, const TextStyle& style);
 [[nodiscard]] std::string rules_gaps_text(const RulesGapsAnswer& answer, const TextStyle& style);
+/// Of several open sowings a line each, else the whole account.
+[[nodiscard]] std::string account_text(const AccountAnswer& answer, const TextStyle& style);
 
 } // namespace nightsow::planner

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planner/answers/account_answer.hpp"
 #include "planner/answers/backtest_answer.hpp"
 #include "planner/answers/climate_answer.hpp"
 #include "planner/answers/fetch_answer.hpp"
@@ -29,5 +30,6 @@ namespace nightsow::planner {
 [[nodiscard]] std::string to_json(const RuleShowAnswer& answer);
 [[nodiscard]] std::string to_json(const RulesCheckAnswer& answer);
 [[nodiscard]] std::string to_json(const RulesGapsAnswer& answer);
+[[nodiscard]] std::string to_json(const AccountAnswer& answer);
 
 } // namespace nightsow::planner

@@ -1,6 +1,10 @@
 #include "planner/render/wording.hpp"
 
+#include "planner/render/account_wording.hpp"
+
+#include <algorithm>
 #include <array>
+#include <cstddef>
 
 namespace nightsow::planner {
 
@@ -9,7 +13,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 76> table{{
+constexpr std::array<Wording, 76> most{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -309,6 +313,18 @@ constexpr std::array<Wording, 76> table{{
      "written suggestion",
      "No rule is known for {written}.[ Did you mean {suggestion}?]"},
 }};
+
+// The account's sentences stand in a file of their own: one screen holds no more.
+template <std::size_t A, std::size_t B>
+constexpr std::array<Wording, A + B> joined(const std::array<Wording, A>& first,
+                                            const std::array<Wording, B>& then) {
+  std::array<Wording, A + B> all{};
+  std::copy(first.begin(), first.end(), all.begin());
+  std::copy(then.begin(), then.end(), all.begin() + A);
+  return all;
+}
+
+constexpr std::array table = joined(most, account_wordings);
 
 } // namespace
 

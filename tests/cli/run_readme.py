@@ -4,14 +4,17 @@
     run_readme.py NIGHTSOW README
 
 A block fenced as ```console holds `$ nightsow …` lines, each followed by its output. A line "…" stands for
-any number of lines. The commands run in the folder of the README, as a reader would run them.
+any number of lines. The commands run in one copy of the README's folder, in their order, as a reader would run
+them: what one writes down the next may ask for.
 """
 import os
 import pathlib
 import re
 import shlex
+import shutil
 import subprocess
 import sys
+import tempfile
 
 ANY_LINES = "…"
 
@@ -41,7 +44,12 @@ def matches(expected, lines):
 
 
 def main(nightsow, readme):
-    readme = pathlib.Path(readme)
+    with tempfile.TemporaryDirectory() as folder:
+        shutil.copytree(pathlib.Path(readme).parent / "examples", pathlib.Path(folder) / "examples")
+        return compare(os.path.abspath(nightsow), pathlib.Path(readme), folder)
+
+
+def compare(nightsow, readme, folder):
     environment = {**os.environ, "NO_COLOR": "1", "TZ": "UTC", "LC_ALL": "C.UTF-8"}
     count, failures = 0, 0
     for command, expected in blocks(readme.read_text(encoding="utf-8")):
@@ -49,7 +57,7 @@ def main(nightsow, readme):
         if words[0] != "nightsow":
             continue
         count += 1
-        run = subprocess.run([nightsow, *words[1:]], cwd=readme.parent, env=environment,
+        run = subprocess.run([nightsow, *words[1:]], cwd=folder, env=environment,
                              stdout=subprocess.PIPE, stderr=subprocess.PIPE, encoding="utf-8")
         if not matches(expected, run.stdout.splitlines()):
             failures += 1

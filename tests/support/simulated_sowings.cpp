@@ -140,23 +140,26 @@ SimulatedSowing SimulatedSowings::next() {
   return sowing;
 }
 
+void add_held(const CauseShare& cause, int missing, int truth, Held& held) {
+  if (*std::max_element(cause.chances.begin(), cause.chances.end()) > 0.5) {
+    return;
+  }
+  const auto at = cause.chances.begin() + truth;
+  const double below = std::accumulate(cause.chances.begin(), at, 0.0);
+  const double to = below + *at;
+  const auto within = [&](double from, double up_to) {
+    return *at > 0.0 ? std::max(0.0, std::min(to, up_to) - std::max(below, from)) / *at : 0.0;
+  };
+  const double share = static_cast<double>(truth) / missing;
+  ++held.ranges;
+  held.eight_in_ten += within(0.1, 0.9);
+  held.half += within(0.25, 0.75);
+  held.both_ends += share > cause.p10 - 1e-9 && share < cause.p90 + 1e-9 ? 1.0 : 0.0;
+}
+
 void add_held(const Account& account, const SimulatedSowing& truth, Held& held) {
   for (std::size_t i = 0; i < account.causes.size(); ++i) {
-    const CauseShare& cause = account.causes[i];
-    if (*std::max_element(cause.chances.begin(), cause.chances.end()) > 0.5) {
-      continue;
-    }
-    const auto at = cause.chances.begin() + truth.missing[i];
-    const double below = std::accumulate(cause.chances.begin(), at, 0.0);
-    const double to = below + *at;
-    const auto within = [&](double from, double up_to) {
-      return *at > 0.0 ? std::max(0.0, std::min(to, up_to) - std::max(below, from)) / *at : 0.0;
-    };
-    const double share = static_cast<double>(truth.missing[i]) / account.missing;
-    ++held.ranges;
-    held.eight_in_ten += within(0.1, 0.9);
-    held.half += within(0.25, 0.75);
-    held.both_ends += share > cause.p10 - 1e-9 && share < cause.p90 + 1e-9 ? 1.0 : 0.0;
+    add_held(account.causes[i], account.missing, truth.missing[i], held);
   }
 }
 

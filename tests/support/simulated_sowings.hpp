@@ -54,4 +54,7 @@ struct Held {
 
 void add_held(const planner::Account& account, const SimulatedSowing& truth, Held& held);
 
+/// The same of one cause alone; nothing where its range tells nothing.
+void add_held(const planner::CauseShare& cause, int missing, int truth, Held& held);
+
 } // namespace nightsow::support

@@ -49,7 +49,9 @@ inline ReasonValue sample_value(std::string_view name) {
                                                    "no_later_than",
                                                    "when",
                                                    "on"};
-  constexpr std::array<std::string_view, 11> texts{"store",
+  constexpr std::array<std::string_view, 13> texts{"store",
+                                                   "cause",
+                                                   "sure",
                                                    "loss",
                                                    "bench",
                                                    "why",

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "planner/model/establishment.hpp"
+#include "species-rules/rule.hpp"
+
+#include <string>
+
+namespace nightsow::planner {
+
+/// How a kind is sown by its rule. A cover that was written down stands in the rule's place; the
+/// word "none" is no cover.
+[[nodiscard]] PotCare pot_care(const species_rules::Rule& rule, const std::string& cover);
+
+} // namespace nightsow::planner
