@@ -61,6 +61,9 @@ private:
   std::deque<std::pair<Keeping, PacketShares>> kept_;
 };
 
+/// How a kind is sown and kept by its rule, in a clean mineral mix.
+[[nodiscard]] PotCare care_of(const species_rules::Rule& rule);
+
 /// Whether a mat is needed or helpful.
 [[nodiscard]] bool gains_by_mat(const species_rules::Rule& rule);
 

@@ -2,9 +2,12 @@
 
 #include "climate/base/date.hpp"
 #include "planner/answers/amounts_answer.hpp"
+#include "planner/answers/carried_answer.hpp"
+#include "planner/answers/first_water_answer.hpp"
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
 #include "planner/answers/route_answer.hpp"
+#include "planner/answers/saved_answer.hpp"
 #include "planner/answers/sown_answer.hpp"
 #include "planner/answers/spread.hpp"
 #include "planner/answers/work_answer.hpp"
@@ -14,15 +17,6 @@
 #include <vector>
 
 namespace nightsow::planner {
-
-/// What to do with a packet on the day of the plan.
-enum class Verdict {
-  water_now, ///< sow and give first water now
-  wait,      ///< not yet; `first_water` says what it waits for
-  unknown,   ///< the readings do not allow a verdict; the reasons say why
-};
-
-[[nodiscard]] std::string_view name_of(Verdict verdict);
 
 struct GateAnswer {
   double limit_c = 0.0;
@@ -37,27 +31,6 @@ struct GateAnswer {
   Spread holds;
   Spread settles;
 };
-
-/// The condition for first water, in words of nights.
-struct WaterWhen {
-  int nights = 0;
-  int of = 0;
-  double at_or_under_c = 0.0;
-  std::optional<double> no_day_over_c;
-  std::string bench;
-};
-
-struct FirstWater {
-  std::optional<WaterWhen> when; ///< empty where nights do not decide
-  std::optional<Date> not_before;
-  Spread expected;
-  std::optional<Date> no_later_than;
-};
-
-/// The day that is planned with: today for what is watered now, else the middle of those expected.
-[[nodiscard]] std::optional<Date> day_of_water(Verdict verdict,
-                                               const FirstWater& water,
-                                               Date today);
 
 /// A germination test, and the share of living seed that could have come up in it.
 struct TestAnswer {
@@ -93,6 +66,7 @@ struct Sowing {
   std::vector<RouteAnswer> routes; ///< all that were compared, most plants first
   Keep keep;
   std::optional<Date> sow_on;
+  std::optional<Date> in_hand_from; ///< it is harvested or received after today
   FirstWater first_water;
   SeedAnswer seed;
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
@@ -130,8 +104,9 @@ struct LotPacket {
 /// Pots that are worked on together: one bench, first water on one condition and near one date, one
 /// kind of cover, bag and mat. One tray or several.
 struct Lot {
-  std::string id;    ///< made of what its packets share; other trays do not change it
-  std::string group; ///< of the trays that get first water together
+  bool carried = false; ///< pots that have been sown
+  std::string id;       ///< made of what its packets share; other trays do not change it
+  std::string group;    ///< of the trays that get first water together
   std::string bench;
   std::string start;
   Verdict verdict = Verdict::wait;
@@ -154,7 +129,8 @@ struct PlanAnswer {
   bool preview = false; ///< every window of the season asked for has passed; this is the next one
   std::optional<PhasesHead> phases;
   ReadingsHead readings;
-  std::vector<Sowing> sowings; ///< what dies if it waits first
+  std::vector<Sowing> sowings;     ///< what dies if it waits first
+  std::vector<CarriedPot> carried; ///< what is due first
   std::vector<NotNow> not_now;
   std::optional<FreeDaysAnswer> free_days; ///< empty: nothing to lay
   Shopping shopping;
@@ -162,6 +138,8 @@ struct PlanAnswer {
   std::vector<Task> tasks;       ///< by date
   std::vector<DiaryEntry> diary; ///< the tasks again, drawn together, by date
   std::vector<Reason> warnings;
+  int saves = 0;                         ///< how often a plan of this season has been saved
+  std::optional<SinceSaved> since_saved; ///< empty: none was
 };
 
 } // namespace nightsow::planner

@@ -60,6 +60,10 @@ PlanCommand plan_command(const TypedWords& typed, std::optional<int> season) {
   command.request.season = season;
   command.why = typed.why;
   command.work = typed.work;
+  command.save = typed.save;
+  if (typed.save && typed.only) {
+    wrong_use("--save", "is of the whole plan", "", "leave out --only");
+  }
   const auto file = [](const char* option, const MaybeText& text) {
     return text ? std::filesystem::path{typed_text(option, *text)} : std::filesystem::path{};
   };

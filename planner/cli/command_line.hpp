@@ -28,6 +28,7 @@ struct PlanCommand {
   PlanRequest request;
   bool why = false;
   bool work = false; ///< trays and the season's work, too
+  bool save = false; ///< write plans/<season>.json
   // Files to write besides; empty: not asked for.
   std::filesystem::path calendar;
   std::filesystem::path csv;

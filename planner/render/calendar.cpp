@@ -100,7 +100,7 @@ icalcomponent* event_of(const DiaryEntry& entry, const PlanAnswer& answer) {
   const std::string title = fmt::format("{}: {}", task_title(entry.kind), entry.group);
   add(icalproperty_new_uid(uid_of(entry, answer).c_str()));
   add(icalproperty_new_dtstamp(midnight_utc(answer.today)));
-  add(icalproperty_new_sequence(0)); // rises when plans are saved
+  add(icalproperty_new_sequence(answer.saves));
   add(icalproperty_new_dtstart(all_day(entry.on)));
   add(icalproperty_new_summary(title.c_str()));
   add(icalproperty_new_description(description_of(entry, answer).c_str()));

@@ -80,6 +80,9 @@ std::string label(const LotPacket& packet, const Lot& lot, int pot) {
 std::string plan_labels(const PlanAnswer& answer) {
   std::string text{page_begins};
   for (const Lot& lot : answer.lots) {
+    if (lot.carried) {
+      continue; // these have theirs
+    }
     for (const LotPacket& packet : lot.packets) {
       for (int pot = 1; pot <= packet.pots.value_or(1); ++pot) {
         text += label(packet, lot, pot);

@@ -243,7 +243,10 @@ std::string gate_cell(const Sowing& sowing, const TextStyle& style) {
 }
 
 std::string first_water_cell(const Sowing& sowing, Date today) {
-  const Spread& expected = sowing.first_water.expected;
+  Spread expected = sowing.first_water.expected;
+  if (sowing.first_water.held) {
+    expected.p50 = sowing.first_water.held;
+  }
   const bool certain = expected.p50 && expected.p10 == expected.p50 && expected.p90 == expected.p50;
   return (certain ? "from " : "") + spread_text(expected, today);
 }

@@ -30,7 +30,8 @@ inline Spread spread(std::string_view p10,
 
 /// A value of the kind that goes by this name in a sentence.
 inline ReasonValue sample_value(std::string_view name) {
-  constexpr std::array<std::string_view, 18> dates{"until",
+  constexpr std::array<std::string_view, 19> dates{"until",
+                                                   "would_be",
                                                    "since",
                                                    "from",
                                                    "to",
