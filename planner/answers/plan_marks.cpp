@@ -27,7 +27,7 @@ public:
 
   void add(int number) { add(fmt::format("{}", number)); }
 
-  void add(bool flag) { add(flag ? "yes" : "no"); }
+  void add(bool flag) { take(flag ? 1 : 2); }
 
   void add(Date day) { add(format_iso_date(day)); }
 
