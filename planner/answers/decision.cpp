@@ -349,11 +349,13 @@ Decision decide_on(Here here,
   const bool sown_against_nights = !nights_allowed && timing.verdict == Verdict::water_now;
   const std::optional<WaterWindow> window = here.window();
   if (!timing.missed && window && !sown_against_nights) {
+    const Date first_possible = std::max(season.hottest + Days{climate::first_allowed_day(season)},
+                                         timing.water.expected.p10.value_or(season.hottest));
     move_into_window(here, *window, timing);
     hold_days(
         here.input.saved,
         here.input.garden.today,
-        season.hottest + Days{climate::first_allowed_day(season)},
+        first_possible,
         [&here](Date day) { return here.share_on(day) * here.factor; },
         here.seeds,
         timing);

@@ -15,10 +15,6 @@ bool as_good(double held, double other, std::optional<double> seeds) {
   return !worth_moving(std::max(held, other), std::min(held, other), seeds);
 }
 
-bool likely(Date day, const Spread& expected) {
-  return (!expected.p10 || day >= *expected.p10) && (!expected.p90 || day <= *expected.p90);
-}
-
 void hold_latest(const SavedLine& saved,
                  Date today,
                  const ShareOnDay& share_on,
@@ -28,6 +24,10 @@ void hold_latest(const SavedLine& saved,
   if (!now || !saved.no_later_than || *now == *saved.no_later_than ||
       *saved.no_later_than < today) {
     return;
+  }
+  const std::optional<Date>& water = timing.water.expected.p50;
+  if (water && *water <= *now && *water > *saved.no_later_than) {
+    return; // no day would be left
   }
   if (as_good(share_on(*saved.no_later_than), share_on(*now), seeds)) {
     timing.water.no_later_than = saved.no_later_than;
@@ -50,8 +50,7 @@ void hold_water(const SavedLine& saved,
   const std::optional<Date>& latest = timing.water.no_later_than;
   const bool possible =
       day > today && day >= first_possible && (!latest || day <= std::max(*latest, *now));
-  if (possible && likely(day, timing.water.expected) &&
-      as_good(share_on(day), share_on(*now), seeds)) {
+  if (possible && as_good(share_on(day), share_on(*now), seeds)) {
     timing.water.held = day;
     timing.reasons.push_back({ReasonCode::day_held, {{"when", day}, {"would_be", *now}}});
   }

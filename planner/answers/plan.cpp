@@ -177,13 +177,14 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   answer.not_now = std::move(lines.not_now);
   answer.lots = lots_of(answer.sowings, garden.today);
   answer.tasks = tasks_of(answer.lots, answer.sowings, {garden.today, garden.garden.away});
-  if (request.only == PlanRequest::Only::all) {
+  const bool all = request.only == PlanRequest::Only::all;
+  if (all && (!season || garden.today < season->next_planning_begins)) {
     add_carried(garden, seasons, season, answer);
   }
   answer.diary = diary_of(answer.lots, answer.tasks);
   if (const SavedPlan* saved = saved_of(request, answer.season)) {
     answer.saves = saved->saves;
-    if (request.only == PlanRequest::Only::all) {
+    if (all) {
       answer.since_saved = since_saved(*saved, answer, garden);
     }
   }

@@ -28,7 +28,7 @@ enum class ChangeKind {
   goes_out, ///< the reverse
   verdict,  ///< another verdict
   added,    ///< it was not in that plan
-  sown,     ///< all of it has been sown since
+  sown,     ///< some or all of it has been sown since, and no date of the rest is another
   gone,     ///< it is no longer among the packets, and was not sown
   moved,    ///< other dates or another route
 };

@@ -182,11 +182,16 @@ SinceSaved since_saved(const SavedPlan& saved, const PlanAnswer& now, const Load
                                {sown ? ChangeCause::seeds_sown : ChangeCause::packet_changed}});
       continue;
     }
-    if (same_line(before, line->second.line)) {
+    const bool same = same_line(before, line->second.line);
+    const bool sown = sown_of(then.packet, facts) > then.seeds_sown;
+    if (same && !sown) {
       ++since.unchanged;
     } else {
       since.changes.push_back(change_of(then, before, line->second.line));
       since.changes.back().causes = causes_of(then, facts);
+    }
+    if (same && sown) {
+      since.changes.back().kind = ChangeKind::sown;
     }
     lines.erase(line);
   }

@@ -70,7 +70,7 @@ std::vector<std::string> both_parts(const PlanChange& change, Date near) {
 std::string what_text(const PlanChange& change, Date near) {
   switch (change.kind) {
   case ChangeKind::sown:
-    return "all of it has been sown";
+    return change.after ? "some of it has been sown" : "all of it has been sown";
   case ChangeKind::gone:
     return "no longer among the packets";
   case ChangeKind::added:
@@ -83,7 +83,7 @@ std::string what_text(const PlanChange& change, Date near) {
 }
 
 std::string causes_text(const PlanChange& change) {
-  if (!change.before || !change.after) {
+  if (!change.before || !change.after || change.kind == ChangeKind::sown) {
     return {};
   }
   std::vector<std::string> causes;

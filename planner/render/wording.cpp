@@ -313,7 +313,8 @@ constexpr std::array<Wording, 89> table{{
     // Pots that have been sown.
     {Code::sown_dry,
      "on",
-     "Sown on {on}, and no first water is written down: it waits dry for the day below."},
+     "Sown on {on}, and no first water is written down: taken to be dry still. If it was watered, "
+     "write that down."},
     {Code::rests_from, "rest", "It grows; its rest usually begins about {rest}."},
     {Code::wakes_when_cool,
      "limit_c bench",

@@ -167,10 +167,10 @@ TEST(Carried, APotIsGivenUpOnlyAfterItsSeasonsAndAPressedSeed) {
   }
 }
 
-TEST(Carried, MoreIsToComeWhereFewCameThanWhereManyDid) {
+TEST(Carried, LessIsToComeTheMoreHaveCome) {
   LoadedGarden garden = support::garden_of(garden_in(support::hottest_in_the_south, 20));
   double before = 1e9;
-  for (const int seen : {0, 10, 25, 38}) {
+  for (const int seen : {10, 25, 38}) {
     const RecordedSowing sowing = sown(garden, "Moraea ciliata", a_year - 70);
     garden.records.sowings = {sowing};
     garden.records.counts = {counted(sowing, 90, seen)};

@@ -55,7 +55,7 @@ TEST(SavedPlan, OfANewerSchemaIsRefusedWithPlaceAndRemedy) {
   const std::string found = fault<InputError>(
       [] { return read(with(saved_text(), R"("schema": 1)", R"("schema": 2)")); });
   EXPECT_EQ(found,
-            "plans/2026.json:2:13: this saved plan is of schema 2; expected schema 1 or older; use "
+            "plans/2026.json:2:3: this saved plan is of schema 2; expected schema 1 or older; use "
             "the newer nightsow that wrote it; the file was not touched");
 }
 
