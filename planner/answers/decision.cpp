@@ -2,6 +2,7 @@
 
 #include "planner/answers/figures.hpp"
 #include "planner/answers/gate_reasons.hpp"
+#include "planner/answers/hold_saved.hpp"
 #include "planner/answers/kept_ways.hpp"
 #include "planner/answers/water_window.hpp"
 #include "planner/model/nights_for_rule.hpp"
@@ -77,7 +78,9 @@ struct Here {
     return seeds ? std::optional{rounded_tenth(share * factor * *seeds)} : std::nullopt;
   }
 
-  [[nodiscard]] const KeptWay& best() const { return best_way(ways, seeds); }
+  [[nodiscard]] const KeptWay& best() const {
+    return best_or_saved_way(ways, input.packet, seeds, input.saved);
+  }
 
   // Of days before today, too, to see how late it is.
   [[nodiscard]] std::optional<WaterWindow> window() const {
@@ -147,9 +150,13 @@ void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision
   const double share = here.prospects.plants_share(today, {});
   decision.routes.push_back({"sow_now", here.told(share), today, {}});
   const bool held_up = timing.verdict == Verdict::unknown || input.guard.stale ||
+                       input.packet.in_hand_from.has_value() ||
                        has_reason(timing.reasons, ReasonCode::hot_days) ||
                        has_reason(timing.reasons, ReasonCode::freezing_nights);
-  if (held_up || !much_better(share, here.best().most, here.seeds)) {
+  const bool saved_so = input.saved != nullptr && input.saved->route == "sow_now";
+  const double waiting = here.best().most;
+  if (held_up || !(saved_so ? !worth_moving(waiting, share, here.seeds)
+                            : much_better(share, waiting, here.seeds))) {
     return;
   }
   timing.verdict = Verdict::water_now;
@@ -160,6 +167,20 @@ void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision
     reason.values = {{"plants", here.plants(share)}, {"waiting", here.plants(here.best().most)}};
   }
   timing.reasons.insert(timing.reasons.begin(), std::move(reason));
+}
+
+// As saved, unless the other season is worth moving for.
+bool better_next_season(const Here& here, double next, double now, LineTiming& timing) {
+  const bool better = next > now;
+  const SavedLine* saved = here.input.saved;
+  if (saved == nullptr || better != saved->sown_this_season) {
+    return better;
+  }
+  if (worth_moving(std::max(next, now), std::min(next, now), here.seeds)) {
+    return better;
+  }
+  timing.reasons.push_back({ReasonCode::season_held, {}});
+  return !better;
 }
 
 // Whether this season or the next; a season that is mostly left is not asked about.
@@ -186,7 +207,7 @@ void weigh_next_season(const Here& here,
     decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
   }
   const bool passed = window && window->to < here.input.garden.today;
-  if (next.share * worth_waiting_a_year > with_carried) {
+  if (better_next_season(here, next.share * worth_waiting_a_year, with_carried, timing)) {
     if (passed) {
       timing.missed = window_passed(window->to);
     } else if (!timing.missed) {
@@ -282,6 +303,16 @@ void tell_hardly_any(const std::optional<Expected>& expected, LineTiming& timing
 void tell_keeping(const Here& here, LineTiming& timing) {
   const KeptWay& best = here.best();
   const KeptWay& as_it_is = here.ways.front();
+  const KeptWay& unsaved = best_way(here.ways, here.seeds);
+  if (&best != &unsaved) {
+    Reason held{ReasonCode::route_held, {{"store", route_of(best.keeping, here.input.packet)}}};
+    if (here.seeds) {
+      held.values.push_back({"plants", here.plants(best.most)});
+      held.values.push_back({"other", here.plants(unsaved.most)});
+    }
+    timing.reasons.push_back(std::move(held));
+    return;
+  }
   if (&best == &as_it_is) {
     return;
   }
@@ -316,8 +347,11 @@ void tell_mat(const Here& here,
   if (mat->watts) {
     const double days = expected->half ? days_between(expected->first_water, *expected->half)
                                        : usual_main_look_days;
-    reason.values.push_back(
-        {"kwh", rounded_tenth(*mat->watts / watts_a_kilowatt * hours_a_day * days)});
+    const double kwh = *mat->watts / watts_a_kilowatt * hours_a_day * days;
+    reason.values.push_back({"kwh", rounded_tenth(kwh)});
+    if (const auto& price = input.garden.garden.price_per_kwh) {
+      reason.values.push_back({"price", rounded_share(*price * kwh)});
+    }
   }
   timing.reasons.push_back(std::move(reason));
 }
@@ -350,7 +384,16 @@ Decision decide_on(Here here,
   const bool sown_against_nights = !nights_allowed && timing.verdict == Verdict::water_now;
   const std::optional<WaterWindow> window = here.window();
   if (!timing.missed && window && !sown_against_nights) {
+    const Date first_possible = std::max(season.hottest + Days{climate::first_allowed_day(season)},
+                                         timing.water.expected.p10.value_or(season.hottest));
     move_into_window(here, *window, timing);
+    hold_days(
+        here.input.saved,
+        here.input.garden.today,
+        first_possible,
+        [&here](Date day) { return here.share_on(day) * here.factor; },
+        here.seeds,
+        timing);
     tell_keeping(here, timing);
     decision.keeping = here.best().keeping;
   }

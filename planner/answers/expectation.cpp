@@ -22,15 +22,6 @@ constexpr int week_days = 7;
 // Cases that days and ways of keeping are compared by; all of them tell the numbers of the day.
 constexpr int few_cases = 12;
 
-PotCare care_of(const species_rules::Rule& rule) {
-  PotCare care;
-  care.seed_depth_mm = value_or(rule.sowing.cover_mm, 0.0);
-  care.grit = !rule.sowing.cover || rule.sowing.cover->value != species_rules::Cover::none;
-  care.bag_until_up = rule.sowing.humidity_cover &&
-                      rule.sowing.humidity_cover->value == species_rules::HumidityCover::useful;
-  return care;
-}
-
 const std::vector<SeedCourse>& courses_of(const LineInput& input,
                                           BenchSeasons& seasons,
                                           const Sown& sown) {
@@ -79,6 +70,15 @@ std::vector<SeedParameters> treated_draws(const LineInput& input, int draws) {
 }
 
 } // namespace
+
+PotCare care_of(const species_rules::Rule& rule) {
+  PotCare care;
+  care.seed_depth_mm = value_or(rule.sowing.cover_mm, 0.0);
+  care.grit = !rule.sowing.cover || rule.sowing.cover->value != species_rules::Cover::none;
+  care.bag_until_up = rule.sowing.humidity_cover &&
+                      rule.sowing.humidity_cover->value == species_rules::HumidityCover::useful;
+  return care;
+}
 
 bool uses_mat(const species_rules::Rule& rule) {
   const bool gains = rule.sowing.mat && (rule.sowing.mat->value == species_rules::Mat::needed ||

@@ -61,7 +61,8 @@ DayChoice choice_on(const Sowing& sowing, Date day, Date water, Date today) {
 std::vector<DayChoice> choices_of(const Garden& garden, const Line& line, Date today) {
   std::vector<DayChoice> choices;
   int found = 0;
-  for (Date day = line.water; day >= today && found < days_before; day -= Days{1}) {
+  const Date from = line.sowing->in_hand_from.value_or(today);
+  for (Date day = line.water; day >= from && found < days_before; day -= Days{1}) {
     if (is_sowing_day(garden, day)) {
       choices.push_back(choice_on(*line.sowing, day, line.water, today));
       ++found;

@@ -2,6 +2,7 @@
 
 #include "planner/answers/plan_answer.hpp"
 #include "planner/garden/load_garden.hpp"
+#include "planner/garden/saved_plan.hpp"
 #include "planner/model/bench_seasons.hpp"
 #include "planner/model/readings_guard.hpp"
 #include "planner/model/seed_state.hpp"
@@ -20,6 +21,7 @@ struct LineInput {
   const SeedState& seed;
   const ReadingsGuard& guard;
   std::string bench;
+  const SavedLine* saved = nullptr; ///< of the season planned; null: none is to be kept to
 };
 
 /// When, and why then.

@@ -216,6 +216,25 @@ void require_past_season(const LoadedGarden& garden, const climate::Season& seas
        "more make the dates worth planning by"});
 }
 
+void require_season_told(const LoadedGarden& garden, const climate::Season& season) {
+  constexpr Days year{366};
+  const Date last = std::max(garden.station.last(), garden.today);
+  const Date first = garden.station.first();
+  if (season.planning_begins <= last + year && season.next_planning_begins > first) {
+    return;
+  }
+  throw UsageError({Severity::error,
+                    "--season",
+                    0,
+                    0,
+                    fmt::format("season {} lies outside of what the readings tell, {} to {}",
+                                season.name,
+                                format_iso_date(first),
+                                format_iso_date(garden.station.last())),
+                    fmt::format("a season from {} to {}", year_of(first) + 1, year_of(last) + 1),
+                    "leave --season out for the one of today"});
+}
+
 std::vector<Reason> warnings_of(const LoadedGarden& garden,
                                 const StationClimate& station,
                                 int seasons) {

@@ -24,6 +24,10 @@ namespace nightsow::planner {
 /// Throws InputError, saying what is needed, when there is no usable season before the given one.
 void require_past_season(const LoadedGarden& garden, const climate::Season& season, int usable);
 
+/// Throws UsageError for a season that begins more than a year after the last reading and today, or
+/// ends before the first: nobody can tell it.
+void require_season_told(const LoadedGarden& garden, const climate::Season& season);
+
 /// What must be said before any answer: stale or suspect readings, few seasons, readings that lean
 /// on normals, no cooling limb, a
 /// bench nobody has measured or whose logger stood in the sun, the station's height, and everything

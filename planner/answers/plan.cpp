@@ -1,11 +1,13 @@
 #include "planner/answers/plan.hpp"
 
 #include "planner/answers/amounts.hpp"
+#include "planner/answers/carried.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/free_days.hpp"
 #include "planner/answers/lots.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/plan_line.hpp"
+#include "planner/answers/since_saved.hpp"
 #include "planner/answers/tasks.hpp"
 
 #include <algorithm>
@@ -72,13 +74,32 @@ void add_frost_warnings(const std::vector<Sowing>& sowings, std::vector<Reason>&
   }
 }
 
+// Null where none was saved of that season.
+const SavedPlan* saved_of(const PlanRequest& request, int season) {
+  const auto found = std::find_if(request.saved.begin(),
+                                  request.saved.end(),
+                                  [&](const SavedPlan& plan) { return plan.season == season; });
+  return found == request.saved.end() ? nullptr : &*found;
+}
+
+const SavedLine* saved_line(const SavedPlan* saved, const std::string& packet) {
+  if (saved == nullptr) {
+    return nullptr;
+  }
+  const auto found = std::find_if(saved->lines.begin(),
+                                  saved->lines.end(),
+                                  [&](const SavedLine& line) { return line.packet == packet; });
+  return found == saved->lines.end() ? nullptr : &*found;
+}
+
 Lines lines_of(const LoadedGarden& garden,
                const PlanRequest& request,
                BenchSeasons& seasons,
                const std::optional<climate::Season>& season) {
+  const SavedPlan* saved = season ? saved_of(request, season->name) : nullptr;
   Lines lines;
   for (const Packet& packet : garden.packets) {
-    PlanLine line = plan_line(garden, packet, seasons, season);
+    PlanLine line = plan_line(garden, packet, seasons, season, saved_line(saved, packet.id));
     if (!std::visit([&](const auto& place) { return wanted(request.only, place.start); },
                     line.place)) {
       continue;
@@ -94,6 +115,22 @@ Lines lines_of(const LoadedGarden& garden,
   return lines;
 }
 
+// Pots that have been sown, and their work beside that of the sowings.
+void add_carried(const LoadedGarden& garden,
+                 BenchSeasons& seasons,
+                 const std::optional<climate::Season>& season,
+                 PlanAnswer& answer) {
+  answer.carried = carried_pots(garden, seasons, season);
+  const std::vector<Lot> lots = carried_lots(answer.carried, garden.today);
+  const std::vector<Task> tasks =
+      carried_tasks(lots, answer.carried, garden.today, garden.garden.away);
+  answer.lots.insert(answer.lots.end(), lots.begin(), lots.end());
+  answer.tasks.insert(answer.tasks.end(), tasks.begin(), tasks.end());
+  std::stable_sort(answer.tasks.begin(), answer.tasks.end(), [](const Task& a, const Task& b) {
+    return std::tuple{a.on, a.kind, a.lot} < std::tuple{b.on, b.kind, b.lot};
+  });
+}
+
 } // namespace
 
 PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
@@ -101,6 +138,7 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   const StationClimate& station = seasons.station();
   std::optional<climate::Season> season = chosen_season(station, garden.today, request.season);
   if (season) {
+    require_season_told(garden, *season);
     require_past_season(garden, *season, usable_seasons(station, season));
   }
   Lines lines = lines_of(garden, request, seasons, season);
@@ -141,7 +179,17 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   answer.lots = lots_of(answer.sowings, presence);
   answer.no_day = without_day(answer.sowings, garden.today);
   answer.tasks = tasks_of(answer.lots, answer.sowings, presence);
+  const bool all = request.only == PlanRequest::Only::all;
+  if (all && (!season || garden.today < season->next_planning_begins)) {
+    add_carried(garden, seasons, season, answer);
+  }
   answer.diary = diary_of(answer.lots, answer.tasks);
+  if (const SavedPlan* saved = saved_of(request, answer.season)) {
+    answer.saves = saved->saves;
+    if (all) {
+      answer.since_saved = since_saved(*saved, answer, garden);
+    }
+  }
   return answer;
 }
 

@@ -2,9 +2,12 @@
 
 #include "climate/base/date.hpp"
 #include "planner/answers/amounts_answer.hpp"
+#include "planner/answers/carried_answer.hpp"
+#include "planner/answers/first_water_answer.hpp"
 #include "planner/answers/heads.hpp"
 #include "planner/answers/reason.hpp"
 #include "planner/answers/route_answer.hpp"
+#include "planner/answers/saved_answer.hpp"
 #include "planner/answers/sown_answer.hpp"
 #include "planner/answers/spread.hpp"
 #include "planner/answers/work_answer.hpp"
@@ -14,15 +17,6 @@
 #include <vector>
 
 namespace nightsow::planner {
-
-/// What to do with a packet on the day of the plan.
-enum class Verdict {
-  water_now, ///< sow and give first water now
-  wait,      ///< not yet; `first_water` says what it waits for
-  unknown,   ///< the readings do not allow a verdict; the reasons say why
-};
-
-[[nodiscard]] std::string_view name_of(Verdict verdict);
 
 struct GateAnswer {
   double limit_c = 0.0;
@@ -37,27 +31,6 @@ struct GateAnswer {
   Spread holds;
   Spread settles;
 };
-
-/// The condition for first water, in words of nights.
-struct WaterWhen {
-  int nights = 0;
-  int of = 0;
-  double at_or_under_c = 0.0;
-  std::optional<double> no_day_over_c;
-  std::string bench;
-};
-
-struct FirstWater {
-  std::optional<WaterWhen> when; ///< empty where nights do not decide
-  std::optional<Date> not_before;
-  Spread expected;
-  std::optional<Date> no_later_than;
-};
-
-/// The day that is planned with: today for what is watered now, else the middle of those expected.
-[[nodiscard]] std::optional<Date> day_of_water(Verdict verdict,
-                                               const FirstWater& water,
-                                               Date today);
 
 /// A germination test, and the share of living seed that could have come up in it.
 struct TestAnswer {
@@ -93,6 +66,7 @@ struct Sowing {
   std::vector<RouteAnswer> routes; ///< all that were compared, most plants first
   Keep keep;
   std::optional<Date> sow_on;
+  std::optional<Date> in_hand_from; ///< it is harvested or received after today
   FirstWater first_water;
   SeedAnswer seed;
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
@@ -132,8 +106,9 @@ struct LotPacket {
 /// of cover, bag and mat. One tray or several. Packets are sown dry on their own days and stand
 /// until the last of them is in.
 struct Lot {
-  std::string id;    ///< made of what its packets share; other trays do not change it
-  std::string group; ///< of the trays that get first water together
+  bool carried = false; ///< pots that have been sown
+  std::string id;       ///< made of what its packets share; other trays do not change it
+  std::string group;    ///< of the trays that get first water together
   std::string bench;
   std::string start;
   Verdict verdict = Verdict::wait;
@@ -141,11 +116,12 @@ struct Lot {
   bool bag = false;
   bool mat = false;
   bool mat_off_at_night = false;
-  std::optional<int> pots; ///< of the packets that tell; empty: none does
-  Date sow_on{};           ///< the first of its packets
-  Date sown_by{};          ///< the last
-  FirstWater first_water;  ///< of the packet that waits longest; the strictest limits of all
-  Date waters{};           ///< the day on which that is planned for, the same in all of its group
+  std::optional<int> pots;    ///< of the packets that tell; empty: none does
+  Date sow_on{};              ///< the first of its packets
+  Date sown_by{};             ///< the last
+  FirstWater first_water;     ///< of the packet that waits longest; the strictest limits of all
+  std::optional<Date> waters; ///< the day on which that is planned for, the same in all of its
+                              ///< group; empty: pots that grow, and wait for no first water
   std::optional<Date> waters_if_there; ///< the day it would be, were the grower not away
   std::optional<double> shade;    ///< share of the sun kept off in the first year, the most of them
   std::vector<LotPacket> packets; ///< by the day they are sown, then by packet
@@ -158,7 +134,8 @@ struct PlanAnswer {
   bool preview = false; ///< every window of the season asked for has passed; this is the next one
   std::optional<PhasesHead> phases;
   ReadingsHead readings;
-  std::vector<Sowing> sowings; ///< what dies if it waits first
+  std::vector<Sowing> sowings;     ///< what dies if it waits first
+  std::vector<CarriedPot> carried; ///< what is due first
   std::vector<NotNow> not_now;
   std::optional<FreeDaysAnswer> free_days; ///< empty: nothing to lay
   Shopping shopping;
@@ -167,6 +144,8 @@ struct PlanAnswer {
   std::vector<Task> tasks;       ///< by date
   std::vector<DiaryEntry> diary; ///< the tasks again, drawn together, by date
   std::vector<Reason> warnings;
+  int saves = 0;                         ///< how often a plan of this season has been saved
+  std::optional<SinceSaved> since_saved; ///< empty: none was
 };
 
 } // namespace nightsow::planner

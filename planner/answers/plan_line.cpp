@@ -1,5 +1,6 @@
 #include "planner/answers/plan_line.hpp"
 
+#include "planner/answers/chilled_route.hpp"
 #include "planner/answers/decision.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/line_timing.hpp"
@@ -122,7 +123,8 @@ std::optional<Date> sow_on(const LineInput& input, LineTiming& timing) {
     // No free day would help: its risks say that the season is too short.
     return std::nullopt;
   }
-  const std::optional<Date> free = sowing_day_for(input.garden.garden, today, *water);
+  const Date from = input.packet.in_hand_from.value_or(today);
+  const std::optional<Date> free = sowing_day_for(input.garden.garden, from, *water);
   if (!latest || (free && *free <= *latest)) {
     return free;
   }
@@ -140,7 +142,7 @@ Keep keep_of(const LineInput& input, const LineTiming& timing, const Decision& d
   if (timing.verdict == Verdict::water_now) {
     return keep;
   }
-  keep.until = timing.water.expected.p50;
+  keep.until = day_of_water(timing.verdict, timing.water, input.garden.today);
   if (decision.route == "keep_warm") {
     keep.now = word_of(species_rules::Store::warm_dry);
   } else if (decision.route == "fridge") {
@@ -162,6 +164,7 @@ Sowing sowing_of(const LineInput& input, LineTiming timing, Decision decision) {
   line.rule = input.rule.rule_name;
   line.seeds = input.packet.seeds.middle();
   line.bench = input.bench;
+  line.in_hand_from = input.packet.in_hand_from;
   line.start = word_of(start_of(rule));
   line.verdict = timing.verdict;
   line.gate = timing.gate;
@@ -221,13 +224,9 @@ NotNow next_season_line(const LineInput& input,
                         const LineTiming& passed) {
   const climate::Phases& phases = *seasons.station().turning.phases;
   climate::Season next = season_after(phases, season, input.garden.today);
-  const auto timing_of_next = [&] {
-    LineTiming timing = line_timing(input, seasons, next);
-    if (!timing.never) {
-      static_cast<void>(decide(input, seasons, next, timing));
-    }
-    return timing;
-  };
+  LineInput unsaved = input;
+  unsaved.saved = nullptr; // it is of the season at hand
+  const auto timing_of_next = [&] { return placed_line(unsaved, seasons, next).timing; };
   LineTiming timing = timing_of_next();
   // Seed that ripens slowly may miss that one, too.
   for (int tries = 0; timing.missed && tries < most_seasons_ahead; ++tries) {
@@ -238,7 +237,10 @@ NotNow next_season_line(const LineInput& input,
   std::copy_if(passed.reasons.begin(),
                passed.reasons.end(),
                std::back_inserter(reasons),
-               [](const Reason& reason) { return reason.code == ReasonCode::seed_not_ripe; });
+               [](const Reason& reason) {
+                 return reason.code == ReasonCode::seed_not_ripe ||
+                        reason.code == ReasonCode::season_held;
+               });
   if (timing.water.expected.p50) {
     reasons.push_back({ReasonCode::next_window, {{"when", *timing.water.expected.p50}}});
   }
@@ -252,29 +254,51 @@ NotNow next_season_line(const LineInput& input,
   return not_now_of(input, std::move(timing), when);
 }
 
+// What a sowing says besides its timing and what is decided about it.
+void complete(const LineInput& input,
+              BenchSeasons& seasons,
+              const std::optional<climate::Season>& season,
+              std::vector<Reason> risks,
+              Sowing& sowing) {
+  if (sowing.keep_back) {
+    sowing.reasons.push_back(
+        {ReasonCode::keep_some_back,
+         {{"seeds", static_cast<int>(std::lround(*sowing.seeds)) - *sowing.keep_back},
+          {"keep", *sowing.keep_back}}});
+  }
+  add_deferral(input.rule.rule, risks);
+  add_out_of_use(bench_named(input.garden.garden, input.bench), sowing, risks);
+  sowing.work = work_facts(
+      input, seasons, season, day_of_water(sowing.verdict, sowing.first_water, input.garden.today));
+  sowing.risks.insert(sowing.risks.end(), risks.begin(), risks.end());
+  sowing.seed = seed_answer(input.seed);
+}
+
 } // namespace
 
 PlanLine plan_line(const LoadedGarden& garden,
                    const Packet& packet,
                    BenchSeasons& seasons,
-                   const std::optional<climate::Season>& season) {
+                   const std::optional<climate::Season>& season,
+                   const SavedLine* saved) {
   const species_rules::Lookup lookup = garden.catalogue->rule_for(packet.taxon);
   if (!lookup.found) {
     return {unknown_taxon(packet, lookup)};
   }
   const SeedState seed = seed_state(packet, lookup.found->rule, garden.today);
   const std::string& name = bench_named(garden.garden, packet.bench).name;
-  const LineInput input{garden, packet, *lookup.found, seed, seasons.guard(name), name};
-  LineTiming timing = line_timing(input, seasons, season);
-  Decision decision;
+  const LineInput own{garden, packet, *lookup.found, seed, seasons.guard(name), name, saved};
+  PlacedLine placed = placed_line(own, seasons, season);
+  std::optional<ChilledLine> chilled =
+      season ? chilled_line(own, seasons, *season, placed) : std::nullopt;
+  const LineInput& input = chilled ? chilled->input : own;
+  auto& [timing, decision] = chilled ? chilled->line : placed;
   if (season && !timing.never) {
-    decision = decide(input, seasons, *season, timing);
     add_frost_risk(input, seasons, *season, timing);
   }
   PlanLine line;
   line.passed = season && timing.missed && timing.missed->code == ReasonCode::window_passed;
   std::vector<Reason>* reasons = nullptr;
-  std::vector<Reason> risks;
   if (season && timing.missed) {
     line.place = next_season_line(input, seasons, *season, timing);
     reasons = &std::get<NotNow>(line.place).reasons;
@@ -287,7 +311,6 @@ PlanLine plan_line(const LoadedGarden& garden,
   }
   SeedReasons of_seed =
       seed_reasons(packet, lookup.found->rule, seed, std::holds_alternative<Sowing>(line.place));
-  risks = std::move(of_seed.risks);
   reasons->insert(of_seed.first ? reasons->begin() : reasons->end(),
                   std::make_move_iterator(of_seed.reasons.begin()),
                   std::make_move_iterator(of_seed.reasons.end()));
@@ -297,21 +320,7 @@ PlanLine plan_line(const LoadedGarden& garden,
     reasons->push_back(std::move(*reached));
   }
   if (auto* sowing = std::get_if<Sowing>(&line.place)) {
-    if (sowing->keep_back) {
-      sowing->reasons.push_back(
-          {ReasonCode::keep_some_back,
-           {{"seeds", static_cast<int>(std::lround(*sowing->seeds)) - *sowing->keep_back},
-            {"keep", *sowing->keep_back}}});
-    }
-    add_deferral(lookup.found->rule, risks);
-    add_out_of_use(bench, *sowing, risks);
-    sowing->work =
-        work_facts(input,
-                   seasons,
-                   season,
-                   day_of_water(sowing->verdict, sowing->first_water, input.garden.today));
-    sowing->risks.insert(sowing->risks.end(), risks.begin(), risks.end());
-    sowing->seed = seed_answer(seed);
+    complete(input, seasons, season, std::move(of_seed.risks), *sowing);
   } else {
     std::get<NotNow>(line.place).seed = seed_answer(seed);
   }

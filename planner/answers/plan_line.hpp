@@ -2,6 +2,7 @@
 
 #include "planner/answers/plan_answer.hpp"
 #include "planner/garden/load_garden.hpp"
+#include "planner/garden/saved_plan.hpp"
 #include "planner/model/bench_seasons.hpp"
 
 #include <optional>
@@ -16,10 +17,12 @@ struct PlanLine {
 };
 
 /// `season` is empty where the place has no phases. A packet whose season has passed is looked up
-/// in the next one.
+/// in the next one. `saved` is what the saved plan of that season says of it, to be kept to where
+/// nothing is gained by leaving it; null: nothing.
 [[nodiscard]] PlanLine plan_line(const LoadedGarden& garden,
                                  const Packet& packet,
                                  BenchSeasons& seasons,
-                                 const std::optional<climate::Season>& season);
+                                 const std::optional<climate::Season>& season,
+                                 const SavedLine* saved = nullptr);
 
 } // namespace nightsow::planner

@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 105> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 121> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -81,9 +81,25 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 105> names{{
     {Code::sow_now_loses_least, "sow_now_loses_least"},
     {Code::keep_otherwise, "keep_otherwise"},
     {Code::keep_some_back, "keep_some_back"},
+    {Code::day_held, "day_held"},
+    {Code::latest_held, "latest_held"},
+    {Code::route_held, "route_held"},
+    {Code::season_held, "season_held"},
+    {Code::chilled_gives, "chilled_gives"},
+    {Code::not_yet_in_hand, "not_yet_in_hand"},
     {Code::next_window, "next_window"},
     {Code::season_over, "season_over"},
     {Code::no_packets, "no_packets"},
+    {Code::sown_dry, "sown_dry"},
+    {Code::rests_from, "rests_from"},
+    {Code::wakes_when_cool, "wakes_when_cool"},
+    {Code::wakes_in_warmth, "wakes_in_warmth"},
+    {Code::wake_due, "wake_due"},
+    {Code::seed_in_pot, "seed_in_pot"},
+    {Code::pot_kept, "pot_kept"},
+    {Code::press_before_emptying, "press_before_emptying"},
+    {Code::water_not_recorded, "water_not_recorded"},
+    {Code::count_not_recorded, "count_not_recorded"},
     {Code::synonym, "synonym"},
     {Code::spelling, "spelling"},
     {Code::unknown_taxon, "unknown_taxon"},

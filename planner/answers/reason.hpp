@@ -54,7 +54,7 @@ enum class ReasonCode {
   mat_reaches,        ///< night_c, mat_night_c, limit_c
   mat_needed,         ///< night_c, limit_c: no mat in the garden
   mat_still_cool,     ///< mat_night_c, limit_c
-  mat_gives,          ///< plants, other (without it), kwh (may be left out)
+  mat_gives,          ///< plants, other (without it), kwh, price (the last two may be left out)
   growth_before_rest, ///< days, rest
   no_rest_by_heat,    ///< no value
   season_too_short,   ///< days, rest
@@ -88,11 +88,28 @@ enum class ReasonCode {
   late_for_it,         ///< no_later_than, share: of the plants lost by being late
   better_next_season,  ///< when, plants, now
   sow_now_loses_least, ///< plants, waiting: seed that dies fast
-  keep_otherwise, ///< store (a route), until (may be left out), plants, other: as it is kept now
-  keep_some_back, ///< seeds, keep: of an irreplaceable packet
-  next_window,    ///< when
-  season_over,    ///< season, next
-  no_packets,     ///< no value
+  keep_otherwise,  ///< store (a route), until (may be left out), plants, other: as it is kept now
+  keep_some_back,  ///< seeds, keep: of an irreplaceable packet
+  day_held,        ///< when, would_be: a saved plan's day of first water is kept
+  latest_held,     ///< no_later_than, would_be: the same of the last day
+  route_held,      ///< store (a route), plants, other (kept otherwise): the same of the route
+  season_held,     ///< no value: the same of this season or the next
+  chilled_gives,   ///< bench, plants, other: a chilled place in place of its own bench
+  not_yet_in_hand, ///< on: harvested or received after today
+  next_window,     ///< when
+  season_over,     ///< season, next
+  no_packets,      ///< no value
+  // Pots that have been sown.
+  sown_dry,              ///< on: no first water is written down
+  rests_from,            ///< rest
+  wakes_when_cool,       ///< limit_c, bench
+  wakes_in_warmth,       ///< when
+  wake_due,              ///< since: nights hold, and no water since is written down
+  seed_in_pot,           ///< missing, waiting: seeds not up, and of them alive
+  pot_kept,              ///< seasons, keep: cool seasons past, and before it may be emptied
+  press_before_emptying, ///< seasons
+  water_not_recorded,    ///< on: the day taken instead
+  count_not_recorded,    ///< no value
   // Names.
   synonym,       ///< written, accepted
   spelling,      ///< written, read_as

@@ -181,7 +181,7 @@ private:
   void water() {
     const Date earliest = std::max(
         {presence_.today, lot_.first_water.not_before.value_or(lot_.sown_by), lot_.sown_by});
-    add_not_before(earliest, TaskKind::first_water, lot_.waters, everything());
+    add_not_before(earliest, TaskKind::first_water, *lot_.waters, everything());
     tasks_.back().moved_from = lot_.waters_if_there;
     water_ = tasks_.back().on;
     if (lot_.mat) {

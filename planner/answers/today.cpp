@@ -104,8 +104,8 @@ bool left_open(const std::vector<Lot>& lots, const std::string& id) {
 
 } // namespace
 
-TodayAnswer today(const LoadedGarden& garden) {
-  PlanAnswer season = plan(garden, {});
+TodayAnswer today(const LoadedGarden& garden, const PlanRequest& request) {
+  PlanAnswer season = plan(garden, request);
   TodayAnswer answer;
   answer.garden = season.garden;
   answer.today = garden.today;

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planner/answers/plan.hpp"
 #include "planner/answers/today_answer.hpp"
 #include "planner/garden/load_garden.hpp"
 
@@ -13,6 +14,6 @@ inline constexpr int alarm_days_back = 3;    ///< of the readings, where no fore
 inline constexpr int coming_days = 7;
 
 /// What there is to do today and in the coming week, over all trays, and what to keep pots from.
-[[nodiscard]] TodayAnswer today(const LoadedGarden& garden);
+[[nodiscard]] TodayAnswer today(const LoadedGarden& garden, const PlanRequest& request = {});
 
 } // namespace nightsow::planner

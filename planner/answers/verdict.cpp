@@ -17,7 +17,10 @@ std::string_view name_of(Verdict verdict) {
 }
 
 std::optional<Date> day_of_water(Verdict verdict, const FirstWater& water, Date today) {
-  return verdict == Verdict::water_now ? std::optional{today} : water.expected.p50;
+  if (verdict == Verdict::water_now) {
+    return today;
+  }
+  return water.held ? water.held : water.expected.p50;
 }
 
 Verdict verdict_of(Open open) {

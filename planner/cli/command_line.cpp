@@ -61,6 +61,10 @@ PlanCommand plan_command(const TypedWords& typed, std::optional<int> season) {
   command.why = typed.why;
   command.work = typed.work;
   command.packets = typed.asked_packets;
+  command.save = typed.save;
+  if (typed.save && (typed.only || !typed.asked_packets.empty())) {
+    wrong_use("--save", "is of the whole plan", "", "leave out --only and names");
+  }
   const auto file = [](const char* option, const MaybeText& text) {
     return text ? std::filesystem::path{typed_text(option, *text)} : std::filesystem::path{};
   };

@@ -28,6 +28,7 @@ struct PlanCommand {
   PlanRequest request;
   bool why = false;
   bool work = false;                ///< trays and the season's work, too
+  bool save = false;                ///< write plans/<season>.json
   std::vector<std::string> packets; ///< only these, by id or name; empty: all
   // Files to write besides; empty: not asked for.
   std::filesystem::path calendar;

@@ -58,6 +58,7 @@ void add_plan(CLI::App& app, TypedWords& typed) {
   option(plan, "--only", typed.only, "cool|hot", "only what starts in cool nights, or in hot ones");
   flag(plan, "--why", typed.why, "every reason, not only the first of each line");
   flag(plan, "--work", typed.work, "trays, and the season's work on them day by day");
+  flag(plan, "--save", typed.save, "keep the plan in plans/, to be compared with later on");
   option(plan, "--calendar", typed.calendar, "FILE", "write that work as an iCalendar file");
   option(plan, "--csv", typed.csv, "FILE", "write the plan as a table, a row a packet");
   option(plan, "--sheet", typed.sheet, "FILE", "write a sheet to print and pencil counts in");

@@ -3,6 +3,7 @@
 #include "climate/base/file.hpp"
 #include "planner/answers/asked_packets.hpp"
 #include "planner/cli/about_garden.hpp"
+#include "planner/cli/saved_plans.hpp"
 #include "planner/render/answer_text.hpp"
 #include "planner/render/plan_files.hpp"
 #include "planner/render/to_json.hpp"
@@ -34,16 +35,26 @@ Outcome run(const PlanCommand& command, const CommonOptions& common, const Surro
     TextStyle style = style_of(common, around);
     style.why = command.why;
     style.work = command.work;
-    PlanAnswer answer = plan(garden, command.request);
+    SavedPlans saved = saved_plans(common.garden, command.request.season, garden.today);
+    if (common.strict && has_faults(saved.problems)) {
+      return Outcome{"", strict_notes(saved.problems, common.quiet), Ending::refused};
+    }
+    PlanRequest request = command.request;
+    request.saved = std::move(saved.plans);
+    PlanAnswer answer = plan(garden, request);
+    std::string notes = problem_notes(saved.problems, common.quiet);
+    if (command.save) {
+      const auto file = save_plan(common.garden, garden, answer);
+      notes += fmt::format("note: written: {}\n", file.string());
+    }
     keep_asked(command.packets, answer);
-    std::string notes =
-        written(command.calendar, answer, [](const auto& plan) { return plan_calendar(plan); });
+    notes += written(command.calendar, answer, plan_calendar);
     notes += written(command.csv, answer, plan_csv);
     notes +=
         written(command.sheet, answer, [&](const auto& plan) { return bench_sheet(plan, style); });
     notes += written(command.labels, answer, plan_labels);
     return Outcome{common.json ? to_json(answer) : plan_text(answer, style),
-                   common.quiet ? "" : std::move(notes),
+                   common.quiet ? problem_notes(saved.problems, true) : std::move(notes),
                    Ending::answered};
   });
 }

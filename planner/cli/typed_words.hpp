@@ -29,6 +29,7 @@ struct TypedWords {
   MaybeText only;
   bool why = false;
   bool work = false;
+  bool save = false;
   MaybeText calendar;
   MaybeText csv; // of whatif, too
   MaybeText sheet;

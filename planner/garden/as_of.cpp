@@ -121,7 +121,8 @@ void cut_harvest_at(Packet& packet, Date today, std::vector<Problem>& problems) 
                                   fmt::format("{} is harvested {}, after today",
                                               packet.id,
                                               format_iso_date(packet.harvested->first)),
-                                  "correct it; the seed counts as fresh"));
+                                  "correct it; until then the seed counts as fresh, and is not sown"));
+    packet.in_hand_from = packet.harvested->first;
     packet.harvested = DateRange{today, today};
     return;
   }
@@ -133,7 +134,8 @@ void cut_harvest_at(Packet& packet, Date today, std::vector<Problem>& problems) 
                                   fmt::format("{} is received {}, after today",
                                               packet.id,
                                               format_iso_date(packet.received->first)),
-                                  "correct it; the packet is planned as if it were here"));
+                                  "correct it; until then it is planned, and not sown"));
+    packet.in_hand_from = packet.received->first;
   }
 }
 

@@ -103,8 +103,9 @@ struct Garden {
   std::vector<MixPart> mix_mineral;
   std::vector<MixPart> mix_organic;
   std::vector<MixRecipe> mix_recipes;
-  std::optional<double> mix_shrink; ///< share of the parts' volume lost when they are mixed
-  std::vector<PotSize> pot_sizes;   ///< where they differ from the usual ones (model/pots.hpp)
+  std::optional<double> mix_shrink;    ///< share of the parts' volume lost when they are mixed
+  std::optional<double> price_per_kwh; ///< in whatever money the grower pays
+  std::vector<PotSize> pot_sizes;      ///< where they differ from the usual ones (model/pots.hpp)
 };
 
 } // namespace nightsow::planner

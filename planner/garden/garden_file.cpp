@@ -27,6 +27,7 @@ constexpr double lowest_land_m = -450.0;
 constexpr double highest_land_m = 9000.0;
 constexpr double most_watts = 100'000.0;
 constexpr int most_pots = 1'000'000;
+constexpr double most_money = 1e9;
 
 std::string text(const JsonNode& node) {
   return node.text();
@@ -70,6 +71,10 @@ double share(const JsonNode& node) {
 
 double watts(const JsonNode& node) {
   return node.number(0.0, most_watts);
+}
+
+double price(const JsonNode& node) {
+  return node.number(0.0, most_money);
 }
 
 int pots(const JsonNode& node) {
@@ -238,6 +243,7 @@ constexpr auto garden_keys = std::to_array<Key<Garden>>({
     {"pots_per_day", set<&Garden::pots_per_day, pots>},
     {"away", set<&Garden::away, read_away>},
     {"mix", read_mix},
+    {"price_per_kwh", set<&Garden::price_per_kwh, price>},
     {"pots", set<&Garden::pot_sizes, read_pot_sizes>},
 });
 

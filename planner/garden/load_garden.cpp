@@ -7,6 +7,7 @@
 #include "planner/garden/garden_file.hpp"
 #include "planner/garden/own_rules.hpp"
 #include "planner/garden/packet_file.hpp"
+#include "planner/garden/sown_file.hpp"
 #include "planner/journal/read_records.hpp"
 
 #include <fmt/format.h>
@@ -25,6 +26,7 @@ namespace fs = std::filesystem;
 // Messages name files as the garden does, whatever folder the command was started in.
 constexpr std::string_view garden_file_name = "garden.json";
 constexpr std::string_view packet_file_name = "packets.csv";
+constexpr std::string_view sown_file_name = "sown.csv";
 
 // A file with thousands of bad rows has one cause; five show it.
 constexpr std::size_t most_faults_shown = 5;
@@ -52,6 +54,14 @@ Garden read_garden(const fs::path& folder) {
   return read_garden_file(read_whole_file(path, "the garden"), garden_file_name);
 }
 
+std::vector<std::string> bench_names(const Garden& garden) {
+  std::vector<std::string> names;
+  for (const Bench& bench : garden.benches) {
+    names.push_back(bench.name);
+  }
+  return names;
+}
+
 void read_packets(GardenFolder& loaded) {
   const fs::path path = loaded.folder / packet_file_name;
   if (!is_there(path)) {
@@ -65,13 +75,34 @@ void read_packets(GardenFolder& loaded) {
          "list your packets there: " + packet_header().substr(0, packet_header().size() - 1)});
     return;
   }
-  std::vector<std::string> benches;
-  for (const Bench& bench : loaded.garden.benches) {
-    benches.push_back(bench.name);
-  }
-  PacketFile file =
-      read_packet_file(read_whole_file(path, "the garden"), packet_file_name, benches);
+  PacketFile file = read_packet_file(
+      read_whole_file(path, "the garden"), packet_file_name, bench_names(loaded.garden));
   loaded.packets = std::move(file.packets);
+  loaded.problems.insert(loaded.problems.end(), file.problems.begin(), file.problems.end());
+}
+
+// One record or the other: a sowing in both would be taken off its packet twice.
+void read_sown(GardenFolder& loaded) {
+  const fs::path path = loaded.folder / sown_file_name;
+  if (!is_there(path)) {
+    return;
+  }
+  if (!loaded.records.sowings.empty()) {
+    loaded.problems.push_back(
+        {Severity::warning,
+         std::string(sown_file_name),
+         0,
+         0,
+         fmt::format("it is left aside, since {} holds sowings", journal_file_name),
+         "one record of sowings",
+         "enter what is missing there with `nightsow sow`, and move this file elsewhere"});
+    return;
+  }
+  SownFile file = read_sown_file(read_whole_file(path, "the garden"),
+                                 sown_file_name,
+                                 loaded.packets,
+                                 bench_names(loaded.garden));
+  loaded.records.sowings = std::move(file.sowings);
   loaded.problems.insert(loaded.problems.end(), file.problems.begin(), file.problems.end());
 }
 
@@ -236,6 +267,7 @@ GardenFolder load_seed_and_records(const fs::path& folder) {
 
 GardenFolder load_garden(const fs::path& folder) {
   GardenFolder loaded = load_seed_and_records(folder);
+  read_sown(loaded);
   if (knows_normals_only(loaded.garden)) {
     note_normals_only(loaded);
   } else {

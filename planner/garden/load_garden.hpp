@@ -45,7 +45,7 @@ struct GardenFolder {
   std::vector<ReadingsFile> files;
   std::vector<Packet> packets;
   std::shared_ptr<const species_rules::Catalogue> catalogue;
-  Records records;               ///< of journal.db; none where there is no such file
+  Records records;               ///< of journal.db; where it holds no sowing, of sown.csv
   std::vector<Problem> problems; ///< all that was not as it should be, in the order of reading
 };
 
@@ -81,9 +81,9 @@ struct LoadedGarden {
 /// either that cannot be read is a warning. Of faulty rows the first five of
 /// a file are in `problems`, the rest is one note. The grower's own rules lie over the catalogue
 /// (own_rules.hpp). The journal, journal.db, is only read (read_records.hpp); one that cannot be is
-/// an error. Throws UsageError when the folder holds no
-/// garden.json, InputError on bad content, when a file that garden.json names is not there, and
-/// when the garden has no night of its station (saying what is needed).
+/// an error; sown.csv (sown_file.hpp) is read where it holds no sowing. Throws UsageError when the
+/// folder holds no garden.json, InputError on bad content, when a file that garden.json names is
+/// not there, and when the garden has no night of its station (saying what is needed).
 [[nodiscard]] GardenFolder load_garden(const std::filesystem::path& folder);
 
 /// The same without weather and rules, for keeping the record: garden.json, packets.csv and the
@@ -92,12 +92,12 @@ struct LoadedGarden {
 
 /// The garden as it was known on a day: readings after it are cut off before they are screened, so
 /// that a shorter file gives the same answer; the series ends with the last day that has a reading.
-/// A harvest after today is a problem, and the seed counts as fresh; so is a receipt, and the
-/// packet is planned as if it were here; a test after today is a problem, and does not count.
-/// Packets themselves stay, whenever they were received, less what was sown of them by today. A
-/// forecast that begins later than tomorrow was not known today; one without a night after the
-/// station's last is of no use: either is ignored, and said; so are monthly normals beside ten
-/// years or more. Throws InputError when there is no usable night up to today.
+/// A harvest after today is a problem, and the seed counts as fresh; so is a receipt; either is
+/// planned, but not for a day before it (Packet::in_hand_from); a test after today is a problem,
+/// and does not count. Packets themselves stay, whenever they were received, less what was sown of
+/// them by today. A forecast that begins later than tomorrow was not known today; one without a
+/// night after the station's last is of no use: either is ignored, and said; so are monthly normals
+/// beside ten years or more. Throws InputError when there is no usable night up to today.
 [[nodiscard]] LoadedGarden as_of(const GardenFolder& folder, Date today);
 
 } // namespace nightsow::planner

@@ -58,6 +58,7 @@ struct Packet {
   std::string source;
   std::string notes;
   std::size_t line = 0;
+  std::optional<Date> in_hand_from{}; ///< it is harvested or received later than today: then
 };
 
 /// Harvest unknown: the seed is taken to be 2 to 14 months older than the day it was received.

@@ -31,7 +31,8 @@ inline constexpr double keeping_cool_c = 5.0;
 
 /// The day until which warmth, with the fridge after it, leaves most seed alive and ripe on a day
 /// to come; empty where the fridge from today on leaves as much.
-/// `alive_and_ripe` tells the share of a packet on that day.
+/// `alive_and_ripe` tells the share of a packet on that day. Days are tried every ten, counted from
+/// the harvest and not from today, so that the answer does not wander with today.
 template <class AliveAndRipe>
 [[nodiscard]] std::optional<Date> best_warm_until(const Packet& packet,
                                                   Date today,
@@ -40,7 +41,9 @@ template <class AliveAndRipe>
   constexpr Days step{10};
   std::optional<Date> best;
   double most = alive_and_ripe(kept_so(packet, {Keeping::Way::cool, {}}, today));
-  for (Date until = today + step; until < needed; until += step) {
+  const Date counted_from = packet.harvested ? packet.harvested->first : Date{};
+  const Days since{days_between(counted_from, today) % step.count()};
+  for (Date until = today + step - since; until < needed; until += step) {
     const double share =
         alive_and_ripe(kept_so(packet, {Keeping::Way::warm_then_cool, until}, today));
     if (share > most) {

@@ -67,7 +67,11 @@ std::vector<std::string> tray_lines(const Lot& lot, Date today, const TextStyle&
     }
   };
   add(lot_words(lot));
-  add(fmt::format("first water about {}, done ________", day_text(lot.waters, today)));
+  if (lot.waters) {
+    add(fmt::format("{} about {}, done ________",
+                    lot.carried ? "water again" : "first water",
+                    day_text(*lot.waters, today)));
+  }
   const std::string condition = water_condition(lot.first_water, today, style);
   if (lot.verdict != Verdict::water_now && !condition.empty()) {
     add("water when: " + condition);

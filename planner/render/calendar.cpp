@@ -93,13 +93,13 @@ icalcomponent* alarm_of(const DiaryEntry& entry) {
   return alarm;
 }
 
-icalcomponent* event_of(const DiaryEntry& entry, const PlanAnswer& answer, int saves) {
+icalcomponent* event_of(const DiaryEntry& entry, const PlanAnswer& answer) {
   icalcomponent* event = icalcomponent_new(ICAL_VEVENT_COMPONENT);
   const auto add = [&](icalproperty* property) { icalcomponent_add_property(event, property); };
   const std::string title = fmt::format("{}: {}", task_title(entry.kind), entry.group);
   add(icalproperty_new_uid(uid_of(entry, answer).c_str()));
   add(icalproperty_new_dtstamp(midnight_utc(answer.today)));
-  add(icalproperty_new_sequence(saves));
+  add(icalproperty_new_sequence(answer.saves));
   add(icalproperty_new_dtstart(all_day(entry.on)));
   add(icalproperty_new_summary(title.c_str()));
   add(icalproperty_new_description(description_of(entry, answer).c_str()));
@@ -112,14 +112,14 @@ icalcomponent* event_of(const DiaryEntry& entry, const PlanAnswer& answer, int s
 
 } // namespace
 
-std::string plan_calendar(const PlanAnswer& answer, int saves) {
+std::string plan_calendar(const PlanAnswer& answer) {
   const std::unique_ptr<icalcomponent, FreeComponent> calendar{
       icalcomponent_new(ICAL_VCALENDAR_COMPONENT)};
   icalcomponent_add_property(calendar.get(), icalproperty_new_version("2.0"));
   icalcomponent_add_property(calendar.get(),
                              icalproperty_new_prodid("-//nightsow//nightsow plan//EN"));
   for (const DiaryEntry& entry : answer.diary) {
-    icalcomponent_add_component(calendar.get(), event_of(entry, answer, saves));
+    icalcomponent_add_component(calendar.get(), event_of(entry, answer));
   }
   const std::unique_ptr<char, FreeText> text{icalcomponent_as_ical_string_r(calendar.get())};
   if (!text) {

@@ -90,7 +90,9 @@ std::string labels_of(const std::vector<LotPacket>& packets) {
 std::string plan_labels(const PlanAnswer& answer) {
   std::string text{page_begins};
   for (const Lot& lot : answer.lots) {
-    text += labels_of(lot.packets);
+    if (!lot.carried) { // these have theirs
+      text += labels_of(lot.packets);
+    }
   }
   text += labels_of(answer.no_day);
   return text + std::string{page_ends};

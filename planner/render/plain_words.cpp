@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 128> phrases{{
+constexpr std::array<Phrase, 138> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -47,6 +47,16 @@ constexpr std::array<Phrase, 128> phrases{{
     {"route", "warm_then_fridge", "kept warm until ripe, then in the fridge"},
     {"route", "as_it_is", "kept as it is"},
     {"route", "next_season", "left for next season"},
+    {"route", "chilled", "in the chilled place"},
+    {"verdict", "water_now", "due: sow, and water"},
+    {"verdict", "wait", "waiting"},
+    {"verdict", "unknown", "unknown until the readings say more"},
+    {"cause", "seeds_sown", "seed of it was sown"},
+    {"cause", "packet_changed", "its row in packets.csv"},
+    {"cause", "rule_changed", "its rule"},
+    {"cause", "garden_changed", "benches, mats or free days"},
+    {"cause", "readings", "nights read since"},
+    {"cause", "days_passed", "days went by"},
     {"cover", "none", "none, leave it on the surface"},
     {"cover", "dusting", "a dusting"},
     {"cover", "thin", "a thin layer"},

@@ -11,9 +11,8 @@ namespace nightsow::planner {
 
 /// iCalendar (RFC 5545): the diary, all-day, an entry a group of trays and kind of work; sowing has
 /// one for each of its days. The ids stay the same from plan to plan, so that a calendar moves what
-/// it has instead of doubling it. `saves`: how many plans of the season were saved so far, the
-/// SEQUENCE of the entries.
-[[nodiscard]] std::string plan_calendar(const PlanAnswer& answer, int saves = 0);
+/// it has instead of doubling it. SEQUENCE is how often a plan of the season has been saved.
+[[nodiscard]] std::string plan_calendar(const PlanAnswer& answer);
 
 /// A row a packet, sowings first (RFC 4180, UTF-8, ISO dates).
 [[nodiscard]] std::string plan_csv(const PlanAnswer& answer);

@@ -1,4 +1,6 @@
+#include "planner/render/carried.hpp"
 #include "planner/render/json_parts.hpp"
+#include "planner/render/saved.hpp"
 #include "planner/render/shopping.hpp"
 #include "planner/render/to_json.hpp"
 #include "planner/render/work.hpp"
@@ -74,12 +76,16 @@ Json when_json(const std::optional<WaterWhen>& when) {
   return json;
 }
 
-Json first_water_json(const FirstWater& water, const std::optional<Expected>& expected) {
+Json first_water_json(const Sowing& sowing, Date today) {
+  const FirstWater& water = sowing.first_water;
+  const std::optional<Expected>& expected = sowing.expected;
   Json json;
   json["when"] = when_json(water.when);
   json["not_before"] = json_date(water.not_before);
   json["expected"] = json_spread(water.expected);
   json["no_later_than"] = json_date(water.no_later_than);
+  json["planned"] = json_date(day_of_water(sowing.verdict, water, today));
+  json["held"] = json_date(water.held);
   json["week_costs"] = json_number(expected ? expected->week_costs : std::nullopt);
   return json;
 }
@@ -156,7 +162,7 @@ Json how_json(const How& how, const WorkFacts& work) {
   return json;
 }
 
-Json sowing_json(const Sowing& sowing) {
+Json sowing_json(const Sowing& sowing, Date today) {
   Json json;
   json["packet"] = sowing.packet;
   json["taxon"] = sowing.taxon;
@@ -172,7 +178,8 @@ Json sowing_json(const Sowing& sowing) {
   json["keep_back"] = json_number(sowing.keep_back);
   json["keep"] = keep_json(sowing.keep);
   json["sow_on"] = json_date(sowing.sow_on);
-  json["first_water"] = first_water_json(sowing.first_water, sowing.expected);
+  json["in_hand_from"] = json_date(sowing.in_hand_from);
+  json["first_water"] = first_water_json(sowing, today);
   json["seed"] = seed_json(sowing.seed);
   json["seedlings"] = seedlings_json(sowing.expected);
   json["plants"] =
@@ -208,9 +215,9 @@ std::string to_json(const PlanAnswer& answer) {
   json["readings"] = json_readings(answer.readings);
   json["sowings"] = Json::array();
   for (const auto& sowing : answer.sowings) {
-    json["sowings"].push_back(sowing_json(sowing));
+    json["sowings"].push_back(sowing_json(sowing, answer.today));
   }
-  json["carried"] = Json::array();
+  json["carried"] = carried_json(answer);
   json["not_now"] = Json::array();
   for (const auto& line : answer.not_now) {
     json["not_now"].push_back(not_now_json(line));
@@ -222,6 +229,8 @@ std::string to_json(const PlanAnswer& answer) {
   json["shopping"] = shopping_json(answer.shopping);
   json["amounts"] = amounts_json(answer.shopping);
   json["warnings"] = json_reasons(answer.warnings);
+  json["saves"] = answer.saves;
+  json["since_saved"] = since_saved_json(answer);
   return json_dump(json);
 }
 

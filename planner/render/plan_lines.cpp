@@ -263,7 +263,12 @@ std::string gate_cell(const Sowing& sowing, const TextStyle& style) {
 }
 
 std::string first_water_cell(const Sowing& sowing, Date today) {
-  const Spread& expected = sowing.first_water.expected;
+  Spread expected = sowing.first_water.expected;
+  if (const auto& held = sowing.first_water.held) {
+    expected.p50 = held;
+    expected.p10 = expected.p10 ? std::min(expected.p10, held) : held;
+    expected.p90 = expected.p90 ? std::max(expected.p90, held) : std::nullopt;
+  }
   const bool certain = expected.p50 && expected.p10 == expected.p50 && expected.p90 == expected.p50;
   return (certain ? "from " : "") + spread_text(expected, today);
 }

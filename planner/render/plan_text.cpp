@@ -1,8 +1,10 @@
 #include "planner/render/answer_text.hpp"
+#include "planner/render/carried.hpp"
 #include "planner/render/cautions.hpp"
 #include "planner/render/dates.hpp"
 #include "planner/render/figure_text.hpp"
 #include "planner/render/plan_lines.hpp"
+#include "planner/render/saved.hpp"
 #include "planner/render/shopping.hpp"
 #include "planner/render/table.hpp"
 #include "planner/render/text_parts.hpp"
@@ -156,12 +158,14 @@ std::string head_text(const PlanAnswer& answer, const TextStyle& style) {
 std::string plan_text(const PlanAnswer& answer, const TextStyle& style) {
   std::string text = head_text(answer, style);
   text += warnings_block("First of all", answer.warnings, style);
+  text += since_saved_text(answer, style);
   for (const auto& heading : parts) {
     text += part_text(answer, heading, style);
   }
   if (answer.sowings.empty()) {
     text += "\nNothing to sow this season.\n";
   }
+  text += carried_text(answer, style);
   text += not_now_text(answer, style);
   if (style.work) {
     text += work_text(answer, style);

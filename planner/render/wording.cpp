@@ -13,7 +13,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 76> most{{
+constexpr std::array<Wording, 92> most{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -173,9 +173,9 @@ constexpr std::array<Wording, 76> most{{
      "mat_night_c limit_c",
      "Even on the mat nights reach only {mat_night_c}, and it asks for {limit_c} or more."},
     {Code::mat_gives,
-     "plants other kwh",
+     "plants other kwh price",
      "With the mat about {plants:plant}, without it {other}[; it takes at most {kwh} kWh "
-     "until most are up]."},
+     "until most are up][, {price} at your price]."},
     {Code::growth_before_rest,
      "days rest",
      "Seedlings need about {days:day} to grow before their first rest, near {rest}."},
@@ -299,6 +299,28 @@ constexpr std::array<Wording, 76> most{{
     {Code::keep_some_back,
      "seeds keep",
      "It cannot be replaced: sow {seeds:seed} of it now and keep {keep} for another season."},
+    {Code::day_held,
+     "when would_be",
+     "As saved: water about {when}. Readings since would make it {would_be}, which gains nothing "
+     "worth a change."},
+    {Code::latest_held,
+     "no_later_than would_be",
+     "As saved: no later than {no_later_than}. By the readings since it would be {would_be}, which "
+     "hardly matters."},
+    {Code::route_held,
+     "store plants other",
+     "As saved: it stays {store}[, for about {plants:plant} against {other} kept otherwise], too "
+     "little to change it for."},
+    {Code::season_held,
+     "",
+     "As saved: whether this season or another is better is too close to change it."},
+    {Code::chilled_gives,
+     "bench plants other",
+     "A chilled place does what nights here do not: about {plants:plant} on the {bench}, {other} "
+     "on its own bench."},
+    {Code::not_yet_in_hand,
+     "on",
+     "The seed is not in hand before {on}: nothing to sow until then."},
     {Code::next_window, "when", "Its next time for first water begins about {when}."},
     {Code::season_over,
      "season next",
@@ -306,6 +328,40 @@ constexpr std::array<Wording, 76> most{{
     {Code::no_packets,
      "",
      "No packets are listed: write the seed in hand into packets.csv, a line for each."},
+    // Pots that have been sown.
+    {Code::sown_dry,
+     "on",
+     "Sown on {on}, and no first water is written down: taken to be dry still. If it was watered, "
+     "write that down."},
+    {Code::rests_from, "rest", "It grows; its rest usually begins about {rest}."},
+    {Code::wakes_when_cool,
+     "limit_c bench",
+     "It rests until nights hold at or under {limit_c} on the {bench}: then water it again."},
+    {Code::wakes_in_warmth,
+     "when",
+     "It rests until warmth comes back, about {when}: then water it again."},
+    {Code::wake_due,
+     "since",
+     "Its nights hold since {since}, and no water since then is written down: water it now, or "
+     "write down when you did."},
+    {Code::seed_in_pot,
+     "missing waiting",
+     "Not up: {missing:seed}, of which about {waiting} may still be alive and wait for another "
+     "season."},
+    {Code::pot_kept,
+     "seasons keep",
+     "Cool seasons behind it: {seasons}; keep the pot through {keep} before you give it up."},
+    {Code::press_before_emptying,
+     "seasons",
+     "Nothing lives in it that was seen, after {seasons:cool season}: dig out a seed and press it "
+     "softly before you empty the pot; firm seed is alive."},
+    {Code::water_not_recorded,
+     "on",
+     "Its first water is not written down: taken as given when it was sown, {on}."},
+    {Code::count_not_recorded,
+     "",
+     "No count is written down: count what is up, 0 too, so that what is still to come can be "
+     "told."},
     // Names.
     {Code::synonym, "written accepted", "{written} is an older name of {accepted}."},
     {Code::spelling, "written read_as", "{written} is read as {read_as}."},

@@ -12,6 +12,9 @@ namespace nightsow::planner {
 /// empty without sowings.
 [[nodiscard]] std::string work_text(const PlanAnswer& answer, const TextStyle& style);
 
+/// Condition, days and spread of a first water.
+[[nodiscard]] Json water_json(const FirstWater& water);
+
 /// The plan's "lots", "no_day" and "tasks".
 [[nodiscard]] Json lots_json(const PlanAnswer& answer);
 [[nodiscard]] Json no_day_json(const PlanAnswer& answer);

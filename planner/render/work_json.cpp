@@ -7,24 +7,6 @@ namespace nightsow::planner {
 
 namespace {
 
-Json water_json(const FirstWater& water) {
-  Json json;
-  if (water.when) {
-    Json& when = json["when"];
-    when["nights"] = water.when->nights;
-    when["of"] = water.when->of;
-    when["at_or_under_c"] = json_number(water.when->at_or_under_c);
-    when["no_day_over_c"] = json_number(water.when->no_day_over_c);
-    when["bench"] = json_text(water.when->bench);
-  } else {
-    json["when"] = nullptr;
-  }
-  json["not_before"] = json_date(water.not_before);
-  json["expected"] = json_spread(water.expected);
-  json["no_later_than"] = json_date(water.no_later_than);
-  return json;
-}
-
 Json packet_json(const LotPacket& packet) {
   Json json;
   json["packet"] = packet.packet;
@@ -42,8 +24,9 @@ Json lot_json(const Lot& lot) {
   Json json;
   json["lot"] = lot.id;
   json["group"] = lot.group;
+  json["carried"] = lot.carried;
   json["bench"] = lot.bench;
-  json["start"] = lot.start;
+  json["start"] = json_text(lot.start);
   json["verdict"] = name_of(lot.verdict);
   json["cover"] = lot.cover;
   json["bag"] = lot.bag;
@@ -64,6 +47,24 @@ Json lot_json(const Lot& lot) {
 }
 
 } // namespace
+
+Json water_json(const FirstWater& water) {
+  Json json;
+  if (water.when) {
+    Json& when = json["when"];
+    when["nights"] = water.when->nights;
+    when["of"] = water.when->of;
+    when["at_or_under_c"] = json_number(water.when->at_or_under_c);
+    when["no_day_over_c"] = json_number(water.when->no_day_over_c);
+    when["bench"] = json_text(water.when->bench);
+  } else {
+    json["when"] = nullptr;
+  }
+  json["not_before"] = json_date(water.not_before);
+  json["expected"] = json_spread(water.expected);
+  json["no_later_than"] = json_date(water.no_later_than);
+  return json;
+}
 
 Json lots_json(const PlanAnswer& answer) {
   Json json = Json::array();

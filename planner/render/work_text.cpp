@@ -35,7 +35,7 @@ std::string trays_text(const PlanAnswer& answer, const TextStyle& style) {
                      lot.pots ? fmt::format("{}", *lot.pots) : "some",
                      lot_words(lot),
                      sow_cell(lot, answer.today),
-                     day_text(lot.waters, answer.today)},
+                     lot.waters ? day_text(*lot.waters, answer.today) : "no date"},
                     packets_line(lot)});
   }
   const std::vector<Column> columns{

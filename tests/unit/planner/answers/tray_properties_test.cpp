@@ -210,15 +210,15 @@ TEST_P(AnyTrays, AreWateredWithinTheWindowOfEachPacketOnceAllAreSown) {
     for (const LotPacket& packet : lot.packets) {
       const Sowing& sowing = *sowings_.at(packet.packet);
       EXPECT_LE(*sowing.sow_on, lot.waters) << packet.packet;
-      EXPECT_GE(lot.waters, sowing.first_water.not_before.value_or(lot.waters)) << packet.packet;
-      const Date latest = sowing.first_water.no_later_than.value_or(lot.waters);
-      EXPECT_LE(lot.waters_if_there.value_or(lot.waters), latest) << packet.packet;
+      EXPECT_GE(lot.waters, sowing.first_water.not_before.value_or(*lot.waters)) << packet.packet;
+      const Date latest = sowing.first_water.no_later_than.value_or(*lot.waters);
+      EXPECT_LE(lot.waters_if_there.value_or(*lot.waters), latest) << packet.packet;
       // Later only where the grower is away all the time until then.
       for (Date day = latest; lot.waters > latest && day >= *lot.waters_if_there; day -= Days{1}) {
         EXPECT_TRUE(is_away(garden_.garden.away, day)) << packet.packet;
       }
     }
-    EXPECT_FALSE(is_away(garden_.garden.away, lot.waters)) << lot.id;
+    EXPECT_FALSE(is_away(garden_.garden.away, *lot.waters)) << lot.id;
   }
 }
 

@@ -125,7 +125,7 @@ TEST(AsOf, AHarvestAfterTodayIsAProblemAndTheSeedIsFresh) {
   EXPECT_EQ(garden.packets.at(0).harvested->last, day("2026-01-20"));
   EXPECT_EQ(to_text(garden.problems.back()),
             "packets.csv:2: b1 is harvested 2026-02-01, after today; expected a day up to today; "
-            "correct it; the seed counts as fresh");
+            "correct it; until then the seed counts as fresh, and is not sown");
 }
 
 TEST(AsOf, AReceiptAfterTodayIsAProblemAndThePacketStays) {
@@ -133,7 +133,7 @@ TEST(AsOf, AReceiptAfterTodayIsAProblemAndThePacketStays) {
                            "packet,taxon,seeds,received\nb1,Bulbine annua,40,2026-02-03\n");
   EXPECT_EQ(to_text(as_of(folder, day("2026-01-20")).problems.back()),
             "packets.csv:2: b1 is received 2026-02-03, after today; expected a day up to today; "
-            "correct it; the packet is planned as if it were here");
+            "correct it; until then it is planned, and not sown");
   EXPECT_EQ(as_of(folder, day("2026-01-20")).packets.size(), 1U);
   EXPECT_EQ(as_of(folder, day("2026-02-03")).problems.size(), folder.problems.size());
 }

@@ -41,7 +41,9 @@ TEST(PlanJson, NamesStandInTheOrderOfTheInterface) {
                                       "free_days",
                                       "shopping",
                                       "amounts",
-                                      "warnings"}));
+                                      "warnings",
+                                      "saves",
+                                      "since_saved"}));
 }
 
 TEST(PlanJson, WhatLaterVersionsFillIsThereAndEmpty) {

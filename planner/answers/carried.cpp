@@ -1,0 +1,340 @@
+#include "planner/answers/carried.hpp"
+
+#include "planner/answers/figures.hpp"
+#include "planner/answers/gate_reasons.hpp"
+#include "planner/answers/line_timing.hpp"
+#include "planner/answers/make_heads.hpp"
+#include "planner/answers/plan_line.hpp"
+#include "planner/answers/pot_prospects.hpp"
+#include "planner/answers/work_facts.hpp"
+#include "planner/model/nights_for_rule.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <tuple>
+#include <utility>
+#include <variant>
+
+namespace nightsow::planner {
+
+namespace {
+
+// Where a rule says nothing (common practice, no source).
+constexpr double usual_wake_above_k = 2.0;
+constexpr int usual_keep_seasons = 3;
+// Water so long before nights hold already woke the pot.
+constexpr Days near_wake{14};
+
+/// One sowing, with all that decides about it.
+struct Pot {
+  const LoadedGarden& garden;
+  const RecordedSowing& sowing;
+  const species_rules::RuleFor& rule;
+  Packet packet; ///< as it was sown, with the seeds that were
+  SeedState seed;
+  std::string bench;
+  PotSeen seen;
+};
+
+std::string bench_now(const LoadedGarden& garden, const RecordedSowing& sowing) {
+  std::string bench = sowing.bench;
+  for (const Move& move : garden.records.moves) {
+    if (move.sowing == sowing.id && move.kind == MoveKind::bench) {
+      bench = move.to;
+    }
+  }
+  return bench_named(garden.garden, bench).name;
+}
+
+Packet packet_as_sown(const RecordedSowing& sowing, const std::string& bench) {
+  Packet packet = sowing.packet;
+  packet.id = sowing.packet_id;
+  packet.taxon = sowing.taxon;
+  packet.bench = bench;
+  packet.seeds = {static_cast<double>(sowing.seeds), static_cast<double>(sowing.seeds), {}};
+  packet.wanted_plants.reset();
+  packet.irreplaceable = false;
+  return packet;
+}
+
+CarriedPot pot_head(const LoadedGarden& garden, const RecordedSowing& sowing, const PotSeen& seen) {
+  CarriedPot pot;
+  pot.sowing = std::max<EntryId>(sowing.id, 0);
+  pot.packet = sowing.packet_id;
+  pot.taxon = sowing.taxon;
+  pot.bench = bench_now(garden, sowing);
+  pot.sown_on = sowing.on;
+  pot.seeds = sowing.seeds;
+  pot.pots = sowing.pots;
+  pot.alive = seen.alive;
+  pot.counted_on = seen.on;
+  return pot;
+}
+
+std::optional<Date> last_wetted(const Records& records, EntryId sowing) {
+  std::optional<Date> last;
+  for (const Watering& watering : records.waterings) {
+    if (watering.sowing == sowing && watering.kind != WateringKind::dry_rest) {
+      last = watering.on;
+    }
+  }
+  return last;
+}
+
+// A sowing whose seedlings were seen was watered, whether or not that was written down.
+void set_first_water(const LoadedGarden& garden, const RecordedSowing& sowing, CarriedPot& pot) {
+  pot.first_water = sowing.first_water;
+  for (const Watering& watering : garden.records.waterings) {
+    if (!pot.first_water && watering.sowing == sowing.id &&
+        watering.kind != WateringKind::dry_rest) {
+      pot.first_water = watering.on;
+    }
+  }
+  if (!pot.first_water && pot.alive) {
+    pot.first_water = sowing.on;
+    pot.reasons.push_back({ReasonCode::water_not_recorded, {{"on", sowing.on}}});
+  }
+}
+
+void set_dry(const Pot& of,
+             BenchSeasons& seasons,
+             const std::optional<climate::Season>& season,
+             CarriedPot& pot) {
+  pot.stage = PotStage::dry;
+  PlanLine line = plan_line(of.garden, of.packet, seasons, season);
+  if (auto* sowing = std::get_if<Sowing>(&line.place)) {
+    pot.verdict = sowing->verdict;
+    pot.water = sowing->first_water;
+    pot.reasons = std::move(sowing->reasons);
+    if (sowing->expected) {
+      pot.more = sowing->expected->seedlings;
+    }
+  } else {
+    auto& later = std::get<NotNow>(line.place);
+    pot.water.expected.p50 = later.when;
+    pot.reasons = std::move(later.reasons);
+  }
+  pot.reasons.insert(pot.reasons.begin(), {ReasonCode::sown_dry, {{"on", pot.sown_on}}});
+}
+
+bool grows_in_summer(const species_rules::Rule& rule) {
+  return rule.gate.growth && rule.gate.growth->value == species_rules::Growth::summer;
+}
+
+/// When a pot from an earlier season wakes in the season at hand.
+struct Wake {
+  Verdict verdict = Verdict::wait;
+  FirstWater water;
+  std::vector<Reason> reasons;
+  std::optional<Date> since; ///< it could have been awake from then on
+};
+
+Wake wake_on(Date day, Date today, ReasonCode why) {
+  Wake wake;
+  wake.verdict = day <= today ? Verdict::water_now : Verdict::wait;
+  wake.water.expected = {day, day, day, 0.0};
+  wake.reasons.push_back({why, {{"when", day}}});
+  if (day <= today) {
+    wake.since = day;
+  }
+  return wake;
+}
+
+Wake wake_by_nights(const Pot& of,
+                    BenchSeasons& seasons,
+                    const climate::Season& season,
+                    climate::NightLimit limit) {
+  const species_rules::Rule& rule = of.rule.rule;
+  const Date today = of.garden.today;
+  limit.at_or_under =
+      limit.at_or_under + CelsiusDelta{value_or(rule.gate.wake_above_limit_k, usual_wake_above_k)};
+  const GateOutlook& gate = seasons.gate(of.bench, season, limit);
+  GateVerdict verdict = gate_verdict(seasons.climate(of.bench),
+                                     seasons.season(of.bench, season),
+                                     gate,
+                                     seasons.guard(of.bench),
+                                     today);
+  Wake wake;
+  wake.verdict = verdict_of(verdict.open);
+  const double limit_c = rounded_tenth(limit.at_or_under.degrees());
+  wake.water.when =
+      WaterWhen{climate::holds_nights, climate::holds_of, limit_c, std::nullopt, of.bench};
+  wake.water.expected = to_spread(gate.again.value_or(gate.words.holds));
+  if (gate.words.holds.p50 && *gate.words.holds.p50 <= today) {
+    wake.since = *gate.words.holds.p50;
+  }
+  keep_from(std::max(today, season.hottest + Days{climate::first_allowed_day(season)}),
+            wake.water.expected);
+  wake.reasons.push_back(
+      {ReasonCode::wakes_when_cool, {{"limit_c", Celsius{limit_c}}, {"bench", of.bench}}});
+  if (!wake.water.expected.p50 || wake.verdict == Verdict::unknown) {
+    wake.reasons.insert(wake.reasons.end(), verdict.reasons.begin(), verdict.reasons.end());
+  }
+  return wake;
+}
+
+Wake wake_of(const Pot& of, BenchSeasons& seasons, const climate::Season& season) {
+  if (grows_in_summer(of.rule.rule)) {
+    return wake_on(season.planning_begins, of.garden.today, ReasonCode::wakes_in_warmth);
+  }
+  if (const auto limit = night_limit(of.rule.rule)) {
+    return wake_by_nights(of, seasons, season, *limit);
+  }
+  Wake wake = wake_on(season.limb_begins, of.garden.today, ReasonCode::next_window);
+  return wake;
+}
+
+void add_seed_left(const Pot& of,
+                   BenchSeasons& seasons,
+                   const climate::Season& season,
+                   CarriedPot& pot) {
+  const int missing = pot.seeds - of.seen.ever_up;
+  const std::optional<Date> wakes = day_of_water(pot.verdict, pot.water, of.garden.today);
+  if (missing > 0 && wakes) {
+    const auto prospects = pot_prospects(
+        of.garden, seasons, {of.rule, of.sowing, of.bench, *pot.first_water}, season, *wakes);
+    if (prospects) {
+      pot.more = prospects->seedlings;
+      pot.reasons.push_back(
+          {ReasonCode::seed_in_pot,
+           {{"missing", missing}, {"waiting", static_cast<int>(std::lround(prospects->living))}}});
+    }
+  }
+  if (!pot.alive) {
+    pot.reasons.push_back({ReasonCode::count_not_recorded, {}});
+  }
+  if (pot.alive && *pot.alive == 0 && pot.cool_seasons >= pot.keep_seasons) {
+    pot.reasons.push_back({ReasonCode::press_before_emptying, {{"seasons", pot.cool_seasons}}});
+  } else if (missing > 0) {
+    pot.reasons.push_back(
+        {ReasonCode::pot_kept, {{"seasons", pot.cool_seasons}, {"keep", pot.keep_seasons}}});
+  }
+}
+
+void set_resting(Wake wake, CarriedPot& pot) {
+  pot.stage = PotStage::resting;
+  pot.verdict = wake.verdict;
+  pot.water = std::move(wake.water);
+  if (wake.verdict == Verdict::water_now && wake.since) {
+    pot.reasons.push_back({ReasonCode::wake_due, {{"since", *wake.since}}});
+  }
+  pot.reasons.insert(pot.reasons.end(), wake.reasons.begin(), wake.reasons.end());
+}
+
+void set_growing(const std::optional<Date>& rests, CarriedPot& pot) {
+  pot.stage = PotStage::growing;
+  pot.rests = rests;
+  if (rests) {
+    pot.reasons.push_back({ReasonCode::rests_from, {{"rest", *rests}}});
+  }
+}
+
+void set_watered(const Pot& of,
+                 BenchSeasons& seasons,
+                 const climate::Season& season,
+                 CarriedPot& pot) {
+  const Date today = of.garden.today;
+  const climate::Phases& phases = *seasons.station().turning.phases;
+  const climate::Season first = season_planned_on(phases, *pot.first_water);
+  const LineInput input{
+      of.garden, of.packet, of.rule, of.seed, seasons.guard(of.bench), of.bench, nullptr};
+  const WorkFacts facts = work_facts(input, seasons, season, std::nullopt);
+  pot.keep_seasons = facts.keep_seasons.value_or(usual_keep_seasons);
+  pot.cool_seasons = std::max(0, season.name - first.name);
+  if (facts.rests && today >= *facts.rests && season.planning_begins <= today) {
+    ++pot.cool_seasons;
+    const bool summer = grows_in_summer(of.rule.rule);
+    set_resting(wake_on(facts.wakes.value_or(season.next_planning_begins),
+                        today,
+                        summer ? ReasonCode::wakes_in_warmth : ReasonCode::next_window),
+                pot);
+    return;
+  }
+  if (first.name >= season.name) {
+    set_growing(facts.rests, pot);
+    return;
+  }
+  Wake wake = wake_of(of, seasons, season);
+  const std::optional<Date> wetted = last_wetted(of.garden.records, of.sowing.id);
+  if (wake.since && wetted && *wetted >= *wake.since - near_wake) {
+    set_growing(facts.rests, pot);
+    return;
+  }
+  set_resting(std::move(wake), pot);
+  add_seed_left(of, seasons, season, pot);
+}
+
+std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
+                                      BenchSeasons& seasons,
+                                      const std::optional<climate::Season>& season,
+                                      const RecordedSowing& sowing) {
+  const PotSeen seen = pot_seen(garden.records, sowing);
+  if (sowing.on > garden.today || (seen.alive == 0 && seen.ever_up >= sowing.seeds)) {
+    return std::nullopt;
+  }
+  CarriedPot pot = pot_head(garden, sowing, seen);
+  const species_rules::Lookup lookup = garden.catalogue->rule_for(sowing.taxon);
+  if (!lookup.found) {
+    pot.stage = PotStage::growing;
+    pot.verdict = Verdict::unknown;
+    pot.reasons.push_back({ReasonCode::unknown_taxon,
+                           {{"written", sowing.taxon}, {"suggestion", lookup.suggestion}}});
+    return pot;
+  }
+  const species_rules::Rule& rule = lookup.found->rule;
+  pot.accepted = lookup.found->accepted;
+  pot.start = species_rules::word_of(start_of(rule));
+  const auto days_of = [](const std::optional<species_rules::Estimate>& days) {
+    return days ? std::optional{static_cast<int>(std::lround(days->value))} : std::nullopt;
+  };
+  pot.first_look_days = days_of(rule.seedling.first_look_days);
+  pot.main_look_days = days_of(rule.seedling.main_look_days);
+  set_first_water(garden, sowing, pot);
+  const Packet packet = packet_as_sown(sowing, pot.bench);
+  const Pot of{garden,
+               sowing,
+               *lookup.found,
+               packet,
+               seed_state(packet, rule, garden.today),
+               pot.bench,
+               seen};
+  if (!pot.first_water) {
+    set_dry(of, seasons, season, pot);
+  } else if (season) {
+    set_watered(of, seasons, *season, pot);
+  } else {
+    set_growing(std::nullopt, pot);
+    pot.reasons.push_back(no_cooling_limb_reason(seasons.station()));
+  }
+  return pot;
+}
+
+} // namespace
+
+std::string_view name_of(PotStage stage) {
+  constexpr std::array<std::string_view, 3> names{"dry", "growing", "resting"};
+  return names.at(static_cast<std::size_t>(stage));
+}
+
+std::vector<CarriedPot> carried_pots(const LoadedGarden& garden,
+                                     BenchSeasons& seasons,
+                                     const std::optional<climate::Season>& season) {
+  std::vector<CarriedPot> pots;
+  for (const RecordedSowing& sowing : garden.records.sowings) {
+    if (auto pot = carried_pot(garden, seasons, season, sowing)) {
+      pots.push_back(*std::move(pot));
+    }
+  }
+  const auto key = [&](const CarriedPot& pot) {
+    const bool grows = pot.stage == PotStage::growing;
+    const auto water = day_of_water(pot.verdict, pot.water, garden.today);
+    return std::tuple{grows, water.value_or(Date::max()), pot.packet, pot.sowing, pot.sown_on};
+  };
+  std::stable_sort(pots.begin(), pots.end(), [&](const CarriedPot& a, const CarriedPot& b) {
+    return key(a) < key(b);
+  });
+  return pots;
+}
+
+} // namespace nightsow::planner

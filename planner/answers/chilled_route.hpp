@@ -1,0 +1,36 @@
+#pragma once
+
+#include "planner/answers/decision.hpp"
+#include "planner/answers/line_timing.hpp"
+
+#include <optional>
+
+namespace nightsow::planner {
+
+/// A packet on one bench: when, and what comes of it.
+struct PlacedLine {
+  LineTiming timing;
+  Decision decision;
+};
+
+/// What a packet comes to on its own bench in a season.
+[[nodiscard]] PlacedLine placed_line(const LineInput& input,
+                                     BenchSeasons& seasons,
+                                     const std::optional<climate::Season>& season);
+
+/// The same in the garden's first chilled place, with what it gives.
+struct ChilledLine {
+  LineInput input; ///< as on its own bench, but for the bench
+  PlacedLine line;
+};
+
+/// Compares a chilled place with the packet's own bench, for cool starters whose seeds are counted,
+/// where the garden has such a place and the packet does not stand there already. The comparison is
+/// added to the routes of `own`; not empty where the chilled place gives much more (much_better),
+/// or a saved plan chose it and the own bench is not worth moving for.
+[[nodiscard]] std::optional<ChilledLine> chilled_line(const LineInput& input,
+                                                      BenchSeasons& seasons,
+                                                      const climate::Season& season,
+                                                      PlacedLine& own);
+
+} // namespace nightsow::planner
