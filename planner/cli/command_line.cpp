@@ -227,6 +227,12 @@ std::optional<Command> record_command(const TypedWords& typed) {
   if (typed.command == "journal undo") {
     return typed_journal_undo(typed);
   }
+  if (typed.command == "journal export") {
+    return typed_journal_export(typed);
+  }
+  if (typed.command == "journal import") {
+    return typed_journal_import(typed);
+  }
   if (typed.command == "journal salvage") {
     return typed_journal_salvage(typed);
   }

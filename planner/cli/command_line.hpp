@@ -135,6 +135,8 @@ using Command = std::variant<PlanCommand,
                              CountCommand,
                              JournalListCommand,
                              JournalUndoCommand,
+                             JournalExportCommand,
+                             JournalImportCommand,
                              JournalSalvageCommand,
                              StartCommand,
                              ShowText>;

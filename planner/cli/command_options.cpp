@@ -253,6 +253,16 @@ void add_journal(CLI::App& app, TypedWords& typed) {
   CLI::App& undo = command(journal, "undo", "an entry counts no more; undo its undoing to go back");
   option(undo, "ENTRY", typed.entry, "", "the number of the entry");
   undo.footer(command_footer("--garden my-garden journal undo 12"));
+  CLI::App& exported =
+      command(journal, "export", "all entries as a table for spreadsheets (CSV), or with --json");
+  option(exported, "--csv", typed.csv, "FILE", "write it to a file (default: standard output)");
+  exported.footer(command_footer("--garden my-garden journal export --csv journal.csv"));
+  CLI::App& imported =
+      command(journal, "import", "write down the entries of such a table, each once");
+  option(imported, "FILE", typed.into, "", "the table; `journal export` shows its columns");
+  flag(imported, "--partial", typed.partial, "the sound rows although others are faulty");
+  flag(imported, "--dry-run", typed.dry_run, "only tell what would be written down");
+  imported.footer(command_footer("--garden my-garden journal import counts.csv"));
   CLI::App& salvage =
       command(journal, "salvage", "copy what can be read of a damaged journal into a new file");
   option(salvage, "FILE", typed.into, "", "the new file");

@@ -86,9 +86,10 @@ struct TypedWords {
   MaybeText dead;
   MaybeText cause;
   MaybeText phase;
-  // journal undo, journal salvage
+  // journal undo, journal salvage, journal import, which also has `dry_run`; export has `csv`
   MaybeText entry;
   MaybeText into;
+  bool partial = false;
   // start
   MaybeText folder;
   MaybeText latitude;

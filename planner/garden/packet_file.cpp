@@ -3,59 +3,18 @@
 #include "climate/base/csv.hpp"
 #include "climate/base/nearest_name.hpp"
 #include "planner/garden/packet_columns.hpp"
-#include "planner/garden/plain_text.hpp"
 #include "planner/garden/settle_packets.hpp"
+#include "planner/garden/table_text.hpp"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <optional>
 #include <utility>
 
 namespace nightsow::planner {
 
 namespace {
-
-[[noreturn]] void refuse(std::string_view where, std::string found) {
-  throw InputError({Severity::error,
-                    std::string(where),
-                    0,
-                    0,
-                    std::move(found),
-                    "a table as text, the first line its header",
-                    "export the sheet as CSV (UTF-8)"});
-}
-
-// What a spreadsheet saves when it is not asked for CSV.
-void refuse_other_files(std::string_view text, std::string_view where) {
-  if (text.starts_with("PK\x03\x04")) {
-    refuse(where, "this is a spreadsheet's own file");
-  }
-  if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
-    refuse(where, "this text is in UTF-16");
-  }
-  if (text.find('\0') != std::string_view::npos) {
-    refuse(where, "this is no text");
-  }
-}
-
-// The separator that stands most often in the first line that is not blank, quoted parts left out.
-char find_separator(std::string_view text) {
-  const std::size_t begin = std::min(text.find_first_not_of("\r\n"), text.size());
-  const std::string_view line = text.substr(begin, text.find_first_of("\r\n", begin) - begin);
-  constexpr std::array<char, 3> separators{',', ';', '\t'};
-  std::array<std::size_t, 3> counts{};
-  bool quoted = false;
-  for (const char c : line) {
-    quoted = quoted != (c == '"');
-    for (std::size_t i = 0; i < separators.size() && !quoted; ++i) {
-      counts[i] += c == separators[i] ? 1U : 0U;
-    }
-  }
-  const auto* most = std::max_element(counts.begin(), counts.end());
-  return separators[static_cast<std::size_t>(most - counts.begin())];
-}
 
 class RowReader {
 public:
@@ -187,23 +146,11 @@ private:
 PacketFile read_packet_file(std::string_view text,
                             std::string_view where,
                             std::span<const std::string> benches) {
-  refuse_other_files(text, where);
   PacketFile file;
-  std::string converted;
-  if (!is_utf8(text)) {
-    converted = utf8_from_windows_1252(text);
-    text = converted;
-    file.problems.push_back({Severity::note,
-                             std::string(where),
-                             0,
-                             0,
-                             "the file is not UTF-8 and was read as Latin-1 (Windows-1252)",
-                             "",
-                             "export it as CSV UTF-8 if names look wrong"});
-  }
-  CsvReader rows{text, find_separator(text), where};
+  const TableText table = table_text_of(text, where, file.problems);
+  CsvReader rows{table.text, table.separator, where};
   if (!rows.next()) {
-    refuse(where, "the file is empty");
+    refuse_empty_table(where);
   }
   const MatchedHeader header = match_header(rows, where);
   file.problems.insert(file.problems.end(), header.problems.begin(), header.problems.end());
