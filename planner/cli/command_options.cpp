@@ -269,6 +269,28 @@ void add_journal(CLI::App& app, TypedWords& typed) {
   salvage.footer(command_footer("--garden my-garden journal salvage my-garden/saved.db"));
 }
 
+void add_learn(CLI::App& app, TypedWords& typed) {
+  CLI::App& learn = command(app, "learn", "what your record says: shares, times, trials, limits");
+  learn.add_option("TAXON", typed.taxon, "families, genera or species (default: all sown)")
+      ->type_name("");
+  flag(learn, "--write", typed.write, "write the rules that the record justifies into rules/");
+  option(
+      learn, "--share", typed.share, "FILE", "write counts to give away, without place or names");
+  learn.add_option("--import", typed.others, "counts that others gave; may be repeated")
+      ->type_name("FILE")
+      ->expected(1)
+      ->take_all();
+  flag(learn, "--trial", typed.plan_trial, "next year's trial with the seed in hand, instead");
+  option(learn, "--seed", typed.seed_number, "N", "with --trial: draw the pots by this number");
+  learn.footer(command_footer("--garden my-garden learn Lachenalia\n"
+                              "  nightsow --garden my-garden learn --trial --seed 7"));
+}
+
+void add_review(CLI::App& app) {
+  CLI::App& review = command(app, "review", "a season in one page: promised, came, failed, learnt");
+  review.footer(command_footer("--garden my-garden review --season 2025"));
+}
+
 void add_start(CLI::App& app, TypedWords& typed) {
   CLI::App& start = command(app, "start", "make a garden folder from a weather file");
   option(start, "DIR", typed.folder, "", "the folder to make (default: the present folder)");
@@ -313,6 +335,8 @@ void add_commands(CLI::App& app, TypedWords& typed) {
   add_sow(app, typed);
   add_count(app, typed);
   add_journal(app, typed);
+  add_learn(app, typed);
+  add_review(app);
   add_start(app, typed);
 }
 

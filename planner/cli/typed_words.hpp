@@ -90,6 +90,12 @@ struct TypedWords {
   MaybeText entry;
   MaybeText into;
   bool partial = false;
+  // learn, and `taxon`
+  bool write = false;
+  MaybeText share;
+  std::vector<std::string> others;
+  bool plan_trial = false;
+  MaybeText seed_number;
   // start
   MaybeText folder;
   MaybeText latitude;
