@@ -6,6 +6,7 @@
 #include "planner/cli/run_climate.hpp"
 #include "planner/cli/run_fetch.hpp"
 #include "planner/cli/run_journal.hpp"
+#include "planner/cli/run_learn.hpp"
 #include "planner/cli/run_nights.hpp"
 #include "planner/cli/run_plan.hpp"
 #include "planner/cli/run_rules.hpp"

@@ -18,6 +18,13 @@ namespace nightsow::planner {
                                    const std::function<Outcome(const LoadedGarden&)>& answer,
                                    std::size_t problems = problems_shown);
 
+/// The same for answers that also look at the garden as it was known on other days.
+[[nodiscard]] Outcome about_garden(
+    const CommonOptions& common,
+    const Surroundings& around,
+    const std::function<Outcome(const GardenFolder&, const LoadedGarden&)>& answer,
+    std::size_t problems = problems_shown);
+
 [[nodiscard]] TextStyle style_of(const CommonOptions& common, const Surroundings& around);
 
 } // namespace nightsow::planner

@@ -2,6 +2,7 @@
 
 #include "climate/base/problem.hpp"
 #include "planner/cli/typed_journal.hpp"
+#include "planner/cli/typed_learn.hpp"
 #include "planner/cli/typed_rules.hpp"
 #include "planner/cli/typed_seed.hpp"
 #include "planner/cli/typed_values.hpp"
@@ -235,6 +236,12 @@ std::optional<Command> record_command(const TypedWords& typed) {
   if (typed.command == "journal undo") {
     return typed_journal_undo(typed);
   }
+  if (typed.command == "journal export") {
+    return typed_journal_export(typed);
+  }
+  if (typed.command == "journal import") {
+    return typed_journal_import(typed);
+  }
   if (typed.command == "journal salvage") {
     return typed_journal_salvage(typed);
   }
@@ -283,6 +290,12 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   }
   if (typed.command == "rules schema") {
     return RulesSchemaCommand{};
+  }
+  if (typed.command == "learn") {
+    return typed_learn(typed);
+  }
+  if (typed.command == "review") {
+    return ReviewCommand{{season}};
   }
   if (auto record = record_command(typed)) {
     return *std::move(record);

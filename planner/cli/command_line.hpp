@@ -9,6 +9,7 @@
 #include "planner/answers/rules_report.hpp"
 #include "planner/answers/seed_outlook.hpp"
 #include "planner/answers/whatif.hpp"
+#include "planner/cli/learn_commands.hpp"
 #include "planner/cli/record_commands.hpp"
 #include "planner/garden/new_garden.hpp"
 #include "planner/garden/other_place.hpp"
@@ -138,7 +139,12 @@ using Command = std::variant<PlanCommand,
                              AccountCommand,
                              JournalListCommand,
                              JournalUndoCommand,
+                             JournalExportCommand,
+                             JournalImportCommand,
                              JournalSalvageCommand,
+                             LearnCommand,
+                             LearnTrialCommand,
+                             ReviewCommand,
                              StartCommand,
                              ShowText>;
 

@@ -270,10 +270,42 @@ void add_journal(CLI::App& app, TypedWords& typed) {
   CLI::App& undo = command(journal, "undo", "an entry counts no more; undo its undoing to go back");
   option(undo, "ENTRY", typed.entry, "", "the number of the entry");
   undo.footer(command_footer("--garden my-garden journal undo 12"));
+  CLI::App& exported =
+      command(journal, "export", "all entries as a table for spreadsheets (CSV), or with --json");
+  option(exported, "--csv", typed.csv, "FILE", "write it to a file (default: standard output)");
+  exported.footer(command_footer("--garden my-garden journal export --csv journal.csv"));
+  CLI::App& imported =
+      command(journal, "import", "write down the entries of such a table, each once");
+  option(imported, "FILE", typed.into, "", "the table; `journal export` shows its columns");
+  flag(imported, "--partial", typed.partial, "the sound rows although others are faulty");
+  flag(imported, "--dry-run", typed.dry_run, "only tell what would be written down");
+  imported.footer(command_footer("--garden my-garden journal import counts.csv"));
   CLI::App& salvage =
       command(journal, "salvage", "copy what can be read of a damaged journal into a new file");
   option(salvage, "FILE", typed.into, "", "the new file");
   salvage.footer(command_footer("--garden my-garden journal salvage my-garden/saved.db"));
+}
+
+void add_learn(CLI::App& app, TypedWords& typed) {
+  CLI::App& learn = command(app, "learn", "what your record says: shares, times, trials, limits");
+  learn.add_option("TAXON", typed.taxon, "families, genera or species (default: all sown)")
+      ->type_name("");
+  flag(learn, "--write", typed.write, "write the rules that the record justifies into rules/");
+  option(
+      learn, "--share", typed.share, "FILE", "write counts to give away, without place or names");
+  learn.add_option("--import", typed.others, "counts that others gave; may be repeated")
+      ->type_name("FILE")
+      ->expected(1)
+      ->take_all();
+  flag(learn, "--trial", typed.plan_trial, "next year's trial with the seed in hand, instead");
+  option(learn, "--seed", typed.seed_number, "N", "with --trial: draw the pots by this number");
+  learn.footer(command_footer("--garden my-garden learn Lachenalia\n"
+                              "  nightsow --garden my-garden learn --trial --seed 7"));
+}
+
+void add_review(CLI::App& app) {
+  CLI::App& review = command(app, "review", "a season in one page: promised, came, failed, learnt");
+  review.footer(command_footer("--garden my-garden review --season 2025"));
 }
 
 void add_start(CLI::App& app, TypedWords& typed) {
@@ -321,6 +353,8 @@ void add_commands(CLI::App& app, TypedWords& typed) {
   add_count(app, typed);
   add_account(app, typed);
   add_journal(app, typed);
+  add_learn(app, typed);
+  add_review(app);
   add_start(app, typed);
 }
 

@@ -30,6 +30,16 @@ struct JournalUndoCommand {
   EntryId entry = 0;
 };
 
+struct JournalExportCommand {
+  std::filesystem::path csv; ///< empty: the table goes to standard output
+};
+
+struct JournalImportCommand {
+  std::filesystem::path file;
+  bool partial = false; ///< sound rows although others are faulty
+  bool dry_run = false; ///< only tell what would be written down
+};
+
 struct JournalSalvageCommand {
   std::filesystem::path into; ///< a new file
 };

@@ -2,9 +2,9 @@
 
 #include "planner/cli/about_garden.hpp"
 #include "planner/cli/problem_notes.hpp"
+#include "planner/cli/record_ground.hpp"
 #include "planner/garden/load_garden.hpp"
 #include "planner/garden/packets_in_hand.hpp"
-#include "planner/garden/time_zone.hpp"
 #include "planner/journal/journal.hpp"
 #include "planner/journal/quick_entry.hpp"
 #include "planner/journal/read_records.hpp"
@@ -20,17 +20,7 @@
 
 namespace nightsow::planner {
 
-namespace fs = std::filesystem;
-
 namespace {
-
-fs::path journal_of(const CommonOptions& common) {
-  return common.garden / journal_file_name;
-}
-
-Date today_in(const Garden& garden, const CommonOptions& common, const Surroundings& around) {
-  return common.today ? *common.today : civil_date(around.now, garden.time_zone);
-}
 
 Outcome entered(EntryId id,
                 const EntryValue& value,

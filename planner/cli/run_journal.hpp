@@ -24,6 +24,15 @@ namespace nightsow::planner {
                           const CommonOptions& common,
                           const Surroundings& around);
 
+[[nodiscard]] Outcome run(const JournalExportCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
+/// With a faulty row nothing is written unless `partial`: every one is in the notes.
+[[nodiscard]] Outcome run(const JournalImportCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
 [[nodiscard]] Outcome run(const JournalSalvageCommand& command,
                           const CommonOptions& common,
                           const Surroundings& around);

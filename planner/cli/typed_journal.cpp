@@ -117,6 +117,20 @@ JournalUndoCommand typed_journal_undo(const TypedWords& typed) {
   return {whole_number("nightsow journal undo", *typed.entry, 1)};
 }
 
+JournalExportCommand typed_journal_export(const TypedWords& typed) {
+  return {maybe_text("--csv", typed.csv)};
+}
+
+JournalImportCommand typed_journal_import(const TypedWords& typed) {
+  if (!typed.into) {
+    wrong_use("nightsow journal import",
+              "no file is named",
+              "a table as `nightsow journal export` writes it",
+              "add its name");
+  }
+  return {typed_text("FILE", *typed.into), typed.partial, typed.dry_run};
+}
+
 JournalSalvageCommand typed_journal_salvage(const TypedWords& typed) {
   if (!typed.into) {
     wrong_use("nightsow journal salvage", "no file is named", "the name of a new file", "add one");

@@ -10,6 +10,8 @@ namespace nightsow::planner {
 [[nodiscard]] SowCommand typed_sow(const TypedWords& typed);
 [[nodiscard]] CountCommand typed_count(const TypedWords& typed);
 [[nodiscard]] JournalUndoCommand typed_journal_undo(const TypedWords& typed);
+[[nodiscard]] JournalExportCommand typed_journal_export(const TypedWords& typed);
+[[nodiscard]] JournalImportCommand typed_journal_import(const TypedWords& typed);
 [[nodiscard]] JournalSalvageCommand typed_journal_salvage(const TypedWords& typed);
 
 } // namespace nightsow::planner

@@ -88,9 +88,16 @@ struct TypedWords {
   MaybeText dead;
   MaybeText cause;
   MaybeText phase;
-  // journal undo, journal salvage
+  // journal undo, journal salvage, journal import, which also has `dry_run`; export has `csv`
   MaybeText entry;
   MaybeText into;
+  bool partial = false;
+  // learn, and `taxon`
+  bool write = false;
+  MaybeText share;
+  std::vector<std::string> others;
+  bool plan_trial = false;
+  MaybeText seed_number;
   // start
   MaybeText folder;
   MaybeText latitude;

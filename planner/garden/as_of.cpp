@@ -117,11 +117,11 @@ Problem problem_of(const Packet& packet, std::string found, std::string remedy) 
 
 void cut_harvest_at(Packet& packet, Date today, std::vector<Problem>& problems) {
   if (packet.harvested && packet.harvested->first > today) {
-    problems.push_back(problem_of(packet,
-                                  fmt::format("{} is harvested {}, after today",
-                                              packet.id,
-                                              format_iso_date(packet.harvested->first)),
-                                  "correct it; until then the seed counts as fresh, and is not sown"));
+    problems.push_back(problem_of(
+        packet,
+        fmt::format(
+            "{} is harvested {}, after today", packet.id, format_iso_date(packet.harvested->first)),
+        "correct it; until then the seed counts as fresh, and is not sown"));
     packet.in_hand_from = packet.harvested->first;
     packet.harvested = DateRange{today, today};
     return;

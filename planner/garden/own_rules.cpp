@@ -63,21 +63,31 @@ void list_faults_of(const std::string& file,
   }
 }
 
+/// The texts of a garden's rules/.
+struct OwnFiles {
+  std::vector<RuleText> rules;
+  std::optional<RuleText> sources;
+};
+
+OwnFiles own_files(const fs::path& folder) {
+  OwnFiles files;
+  for (const fs::path& file : json_files(folder / own_rules_folder)) {
+    RuleText text{name_in_garden(file), read_whole_file(file, "the garden's rules")};
+    if (file.filename() == sources_name) {
+      files.sources = std::move(text);
+    } else {
+      files.rules.push_back(std::move(text));
+    }
+  }
+  return files;
+}
+
 } // namespace
 
 RulesInGarden rules_in_garden(const fs::path& folder) {
   auto catalogue =
       std::make_shared<const species_rules::Catalogue>(species_rules::Catalogue::embedded());
-  std::vector<RuleText> files;
-  std::optional<RuleText> sources;
-  for (const fs::path& file : json_files(folder / own_rules_folder)) {
-    RuleText text{name_in_garden(file), read_whole_file(file, "the garden's rules")};
-    if (file.filename() == sources_name) {
-      sources = std::move(text);
-    } else {
-      files.push_back(std::move(text));
-    }
-  }
+  const auto [files, sources] = own_files(folder);
   if (files.empty()) {
     return {std::move(catalogue), {}};
   }
@@ -90,6 +100,33 @@ RulesInGarden rules_in_garden(const fs::path& folder) {
     list_faults_of(file.name, overlaid.faults, true, rules.problems);
   }
   return rules;
+}
+
+void write_own_rules(const fs::path& folder, const std::vector<RuleText>& files) {
+  auto catalogue =
+      std::make_shared<const species_rules::Catalogue>(species_rules::Catalogue::embedded());
+  const auto is_new = [&](const std::string& name) {
+    return std::any_of(
+        files.begin(), files.end(), [&](const RuleText& file) { return file.name == name; });
+  };
+  OwnFiles together = own_files(folder);
+  std::erase_if(together.rules, [&](const RuleText& there) { return is_new(there.name); });
+  together.rules.insert(together.rules.end(), files.begin(), files.end());
+  const species_rules::Overlaid overlaid =
+      species_rules::overlaid(std::move(catalogue), together.rules, together.sources);
+  for (Problem fault : overlaid.faults) {
+    if (is_new(fault.where)) {
+      fault.remedy = "nothing was written; take the value over into your own file by hand";
+      throw InputError(std::move(fault));
+    }
+  }
+  if (!files.empty()) {
+    std::error_code failed;
+    fs::create_directories(folder / own_rules_folder, failed);
+  }
+  for (const RuleText& file : files) {
+    write_atomically(folder / file.name, file.text);
+  }
 }
 
 } // namespace nightsow::planner

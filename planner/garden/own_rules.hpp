@@ -26,4 +26,11 @@ struct RulesInGarden {
 /// cannot be used is left aside, see overrides.hpp. Throws StorageError when a file cannot be read.
 [[nodiscard]] RulesInGarden rules_in_garden(const std::filesystem::path& folder);
 
+/// Writes files of rules into the folder, each all or nothing; `name` is its place there
+/// ("rules/learned-albuca.json"), and what stands there is replaced. Throws InputError, and writes
+/// none, when one would be left aside beside the other files; StorageError when one cannot be
+/// written.
+void write_own_rules(const std::filesystem::path& folder,
+                     const std::vector<species_rules::RuleText>& files);
+
 } // namespace nightsow::planner

@@ -1,13 +1,11 @@
 #include "planner/garden/packet_columns.hpp"
 
-#include "climate/base/nearest_name.hpp"
+#include "planner/garden/loose_header.hpp"
 #include "planner/garden/packet_values.hpp"
-#include "planner/garden/plain_text.hpp"
 #include "planner/garden/store_stages.hpp"
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
 #include <string>
 #include <utility>
@@ -84,115 +82,20 @@ constexpr auto columns = std::to_array<PacketColumn>({
     {"notes", "note remarks remark comments comment", some_text, read_text<&Packet::notes>},
 });
 
-// "No. of seeds" and "no_of_seeds" are one name.
-std::string bare(std::string_view name) {
-  std::string result = slug(name);
-  std::erase(result, '-');
-  return result;
-}
-
-bool has_name(const PacketColumn& column, std::string_view name) {
-  return bare(column.name) == name;
-}
-
-bool has_other_name(const PacketColumn& column, std::string_view name) {
-  std::string_view also = column.also;
-  while (!also.empty()) {
-    const std::size_t end = std::min(also.find(' '), also.size());
-    if (also.substr(0, end) == name) {
-      return true;
-    }
-    also.remove_prefix(std::min(end + 1, also.size()));
-  }
-  return false;
-}
-
-bool has_near_name(const PacketColumn& column, std::string_view name) {
-  const std::array<std::string, 1> own{bare(column.name)};
-  return nearest_name(name, own).has_value();
-}
-
-class HeaderMatcher {
-public:
-  HeaderMatcher(const CsvReader& header, std::string_view where) : header_(header), where_(where) {
-    result_.columns.resize(header.fields().size(), nullptr);
-  }
-
-  MatchedHeader match() {
-    take(has_name, false);
-    take(has_other_name, true);
-    take(has_near_name, true);
-    report_unused();
-    require_columns();
-    return std::move(result_);
-  }
-
-private:
-  [[nodiscard]] bool taken(const PacketColumn& column) const {
-    return std::find(result_.columns.begin(), result_.columns.end(), &column) !=
-           result_.columns.end();
-  }
-
-  void take(bool (*fits)(const PacketColumn&, std::string_view), bool guess) {
-    for (std::size_t i = 0; i < result_.columns.size(); ++i) {
-      const std::string name = bare(header_.fields()[i]);
-      if (result_.columns[i] != nullptr || name.empty()) {
-        continue;
-      }
-      const auto* column = std::find_if(columns.begin(), columns.end(), [&](const auto& candidate) {
-        return !taken(candidate) && fits(candidate, name);
-      });
-      if (column == columns.end()) {
-        continue;
-      }
-      result_.columns[i] = column;
-      if (guess) {
-        report(i,
-               fmt::format("the column \"{}\" is read as {}", cell(i), column->name),
-               fmt::format("rename it to {}, or to something else if it is not", column->name));
-      }
+void require_columns(const LooseHeader& found, const CsvReader& header, std::string_view where) {
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    if (columns.at(i).required && !found.has(i)) {
+      throw InputError(
+          {Severity::error,
+           std::string(where),
+           header.line(),
+           1,
+           fmt::format("the header has no column {}", columns.at(i).name),
+           "at least the columns taxon and seeds, separated by comma, semicolon or tab",
+           fmt::format("the first line should look like: {}", "taxon,seeds,harvested,received")});
     }
   }
-
-  void report_unused() {
-    for (std::size_t i = 0; i < result_.columns.size(); ++i) {
-      if (result_.columns[i] == nullptr && !cell(i).empty()) {
-        report(i, fmt::format("the column \"{}\" is not used", cell(i)), "");
-      }
-    }
-  }
-
-  void require_columns() const {
-    for (const PacketColumn& column : columns) {
-      if (column.required && !taken(column)) {
-        throw InputError(
-            {Severity::error,
-             std::string(where_),
-             header_.line(),
-             1,
-             fmt::format("the header has no column {}", column.name),
-             "at least the columns taxon and seeds, separated by comma, semicolon or tab",
-             fmt::format("the first line should look like: {}", "taxon,seeds,harvested,received")});
-      }
-    }
-  }
-
-  void report(std::size_t i, std::string found, std::string remedy) {
-    result_.problems.push_back({Severity::note,
-                                std::string(where_),
-                                header_.line(),
-                                header_.column(i),
-                                std::move(found),
-                                "",
-                                std::move(remedy)});
-  }
-
-  [[nodiscard]] std::string_view cell(std::size_t i) const { return trimmed(header_.fields()[i]); }
-
-  const CsvReader& header_;
-  std::string_view where_;
-  MatchedHeader result_;
-};
+}
 
 } // namespace
 
@@ -201,7 +104,19 @@ std::span<const PacketColumn> packet_columns() {
 }
 
 MatchedHeader match_header(const CsvReader& header, std::string_view where) {
-  return HeaderMatcher{header, where}.match();
+  std::vector<ColumnName> names;
+  names.reserve(columns.size());
+  for (const PacketColumn& column : columns) {
+    names.push_back({column.name, column.also});
+  }
+  LooseHeader found = match_names(header, names, where);
+  require_columns(found, header, where);
+  MatchedHeader matched;
+  matched.problems = std::move(found.problems);
+  for (const auto& column : found.columns) {
+    matched.columns.push_back(column ? &columns.at(*column) : nullptr);
+  }
+  return matched;
 }
 
 } // namespace nightsow::planner

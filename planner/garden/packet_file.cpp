@@ -3,9 +3,8 @@
 #include "climate/base/csv.hpp"
 #include "climate/base/nearest_name.hpp"
 #include "planner/garden/packet_columns.hpp"
-#include "planner/garden/plain_text.hpp"
 #include "planner/garden/settle_packets.hpp"
-#include "planner/garden/sheet_text.hpp"
+#include "planner/garden/table_text.hpp"
 
 #include <fmt/format.h>
 
@@ -147,23 +146,11 @@ private:
 PacketFile read_packet_file(std::string_view text,
                             std::string_view where,
                             std::span<const std::string> benches) {
-  refuse_other_files(text, where);
   PacketFile file;
-  std::string converted;
-  if (!is_utf8(text)) {
-    converted = utf8_from_windows_1252(text);
-    text = converted;
-    file.problems.push_back({Severity::note,
-                             std::string(where),
-                             0,
-                             0,
-                             "the file is not UTF-8 and was read as Latin-1 (Windows-1252)",
-                             "",
-                             "export it as CSV UTF-8 if names look wrong"});
-  }
-  CsvReader rows{text, find_separator(text), where};
+  const TableText table = table_text_of(text, where, file.problems);
+  CsvReader rows{table.text, table.separator, where};
   if (!rows.next()) {
-    refuse_empty_sheet(where);
+    refuse_empty_table(where);
   }
   const MatchedHeader header = match_header(rows, where);
   file.problems.insert(file.problems.end(), header.problems.begin(), header.problems.end());

@@ -9,15 +9,18 @@
 namespace nightsow::planner {
 
 std::vector<Packet> packets_in_hand(const std::vector<Packet>& packets, const Records& records) {
-  std::map<std::string, double, std::less<>> sown;
+  std::map<std::string, double, std::less<>> taken;
   for (const RecordedSowing& sowing : records.sowings) {
-    sown[sowing.packet_id] += sowing.seeds;
+    taken[sowing.packet_id] += sowing.seeds;
+  }
+  for (const PacketUse& use : records.uses) {
+    taken[use.packet_id] += use.seeds;
   }
   std::vector<Packet> left;
   for (const Packet& packet : packets) {
-    const auto used = sown.find(packet.id);
+    const auto used = taken.find(packet.id);
     const auto seeds = packet.seeds.middle();
-    if (packet.id.empty() || used == sown.end() || !seeds) {
+    if (packet.id.empty() || used == taken.end() || !seeds) {
       left.push_back(packet);
       continue;
     }

@@ -97,6 +97,18 @@ struct Note {
   std::string photo; ///< path as given, from the garden's folder; empty: none
 };
 
+/// What became of seed that was not sown.
+enum class PacketUseKind { given, tested, lost, other };
+
+/// Seed taken out of a packet without being sown.
+struct PacketUse {
+  EntryId id = 0;
+  std::string packet_id;
+  Date on{};
+  int seeds = 0; ///< 1 or more
+  PacketUseKind kind = PacketUseKind::other;
+};
+
 /// All that was recorded and not undone, up to today, each list by date, then id. A plain value:
 /// who answers a question from it never sees the journal's file.
 struct Records {
@@ -107,6 +119,7 @@ struct Records {
   std::vector<Watering> waterings;
   std::vector<Move> moves;
   std::vector<Note> notes;
+  std::vector<PacketUse> uses;
 };
 
 } // namespace nightsow::planner

@@ -5,7 +5,7 @@
 #include "planner/garden/date_range.hpp"
 #include "planner/garden/packet_values.hpp"
 #include "planner/garden/plain_text.hpp"
-#include "planner/garden/sheet_text.hpp"
+#include "planner/garden/table_text.hpp"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -251,17 +251,12 @@ SownFile read_sown_file(std::string_view text,
                         std::string_view where,
                         const std::vector<Packet>& packets,
                         std::span<const std::string> benches) {
-  refuse_other_files(text, where);
-  std::string converted;
-  if (!is_utf8(text)) {
-    converted = utf8_from_windows_1252(text);
-    text = converted;
-  }
-  CsvReader rows{text, find_separator(text), where};
-  if (!rows.next()) {
-    refuse_empty_sheet(where);
-  }
   SownFile file;
+  const TableText table = table_text_of(text, where, file.problems);
+  CsvReader rows{table.text, table.separator, where};
+  if (!rows.next()) {
+    refuse_empty_table(where);
+  }
   SownRows reader{where, packets, benches, file};
   reader.read_header(rows);
   while (rows.next()) {

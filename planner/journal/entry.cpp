@@ -14,7 +14,8 @@ std::optional<EntryId> sowing_of(const EntryValue& value) {
         using Told = std::decay_t<decltype(told)>;
         if constexpr (std::is_same_v<Told, RecordedSowing>) {
           return told.id;
-        } else if constexpr (std::is_same_v<Told, PacketTest> || std::is_same_v<Told, Undo>) {
+        } else if constexpr (std::is_same_v<Told, PacketTest> || std::is_same_v<Told, Undo> ||
+                             std::is_same_v<Told, PacketUse>) {
           return std::nullopt;
         } else {
           return told.sowing;

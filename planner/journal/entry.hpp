@@ -27,10 +27,18 @@ enum class EntryKind {
   move,
   note,
   undo,
+  packet_use,
 };
 
-using EntryValue =
-    std::variant<RecordedSowing, SeedlingCount, PressTest, PacketTest, Watering, Move, Note, Undo>;
+using EntryValue = std::variant<RecordedSowing,
+                                SeedlingCount,
+                                PressTest,
+                                PacketTest,
+                                Watering,
+                                Move,
+                                Note,
+                                Undo,
+                                PacketUse>;
 
 /// One entry of the journal as it was made. Never changed, never deleted.
 struct Entry {

@@ -36,6 +36,7 @@ constexpr auto tables = std::to_array<Table>({
     {"moves", "sowing, what, target", "?, ?, ?"},
     {"notes", "sowing, packet_id, text, photo", "?, ?, ?, ?"},
     {"undos", "undone", "?"},
+    {"packet_uses", "packet_id, seeds, what_for", "?, ?, ?"},
 });
 
 const Table& table(EntryKind kind) {
@@ -110,6 +111,10 @@ void bind(Places& to, const Note& note) {
 
 void bind(Places& to, const Undo& undo) {
   to.bind(undo.undone);
+}
+
+void bind(Places& to, const PacketUse& use) {
+  to.bind(use.packet_id, use.seeds, journal_word(use.kind));
 }
 
 // The file is checked before it is read; what gets here was changed by hand, past every check.
@@ -211,6 +216,8 @@ EntryValue read_value(EntryKind kind, EntryId id, Date on, Columns& row) {
     return Note{id, row.maybe_id(), row.text(), on, row.text(), row.text()};
   case EntryKind::undo:
     return Undo{id, row.id(), on};
+  case EntryKind::packet_use:
+    return PacketUse{id, row.text(), on, row.number(), *row.known(packet_use_kind(row.text()))};
   }
   refuse_row(id);
 }

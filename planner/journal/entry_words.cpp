@@ -18,6 +18,7 @@ constexpr auto entry_kinds = std::to_array<std::string_view>({
     "move",
     "note",
     "undo",
+    "packet_use",
 });
 constexpr auto phases =
     std::to_array<std::string_view>({"emerged", "before_rest", "back_after_rest"});
@@ -34,6 +35,7 @@ constexpr auto causes = std::to_array<std::string_view>({
 constexpr auto waterings =
     std::to_array<std::string_view>({"first_water", "watered", "dry_rest", "rewet"});
 constexpr auto moves = std::to_array<std::string_view>({"bench", "shade", "mat", "bag"});
+constexpr auto packet_uses = std::to_array<std::string_view>({"given", "tested", "lost", "other"});
 
 template <typename Kind, std::size_t Size>
 std::optional<Kind> find(const std::array<std::string_view, Size>& words, std::string_view word) {
@@ -71,6 +73,10 @@ std::string_view journal_word(MoveKind kind) {
   return at(moves, kind);
 }
 
+std::string_view journal_word(PacketUseKind kind) {
+  return at(packet_uses, kind);
+}
+
 std::optional<EntryKind> entry_kind(std::string_view word) {
   return find<EntryKind>(entry_kinds, word);
 }
@@ -89,6 +95,10 @@ std::optional<WateringKind> watering_kind(std::string_view word) {
 
 std::optional<MoveKind> move_kind(std::string_view word) {
   return find<MoveKind>(moves, word);
+}
+
+std::optional<PacketUseKind> packet_use_kind(std::string_view word) {
+  return find<PacketUseKind>(packet_uses, word);
 }
 
 } // namespace nightsow::planner

@@ -15,6 +15,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::string_view journal_word(DeathCause why);
 [[nodiscard]] std::string_view journal_word(WateringKind kind);
 [[nodiscard]] std::string_view journal_word(MoveKind kind);
+[[nodiscard]] std::string_view journal_word(PacketUseKind kind);
 
 // The way back. Empty when the word is none of them.
 
@@ -23,5 +24,6 @@ namespace nightsow::planner {
 [[nodiscard]] std::optional<DeathCause> death_cause(std::string_view word);
 [[nodiscard]] std::optional<WateringKind> watering_kind(std::string_view word);
 [[nodiscard]] std::optional<MoveKind> move_kind(std::string_view word);
+[[nodiscard]] std::optional<PacketUseKind> packet_use_kind(std::string_view word);
 
 } // namespace nightsow::planner

@@ -82,6 +82,10 @@ EntryId Journal::add_note(const Note& note) {
   return add(note);
 }
 
+EntryId Journal::add_packet_use(const PacketUse& use) {
+  return add(use);
+}
+
 EntryId Journal::undo(EntryId entry, Date today) {
   return add(Undo{0, entry, today});
 }
@@ -92,6 +96,15 @@ void Journal::together(const std::function<void()>& work) {
     const Flag flag(together_);
     work();
     transaction.commit();
+  });
+}
+
+void Journal::take_in(
+    const std::function<std::vector<Entry>(const std::vector<Entry>& there)>& plan) {
+  together([&] {
+    for (const Entry& entry : plan(select_entries(*journal_))) {
+      insert_entry(*journal_, entry.value, entry.id, entry.entered_at);
+    }
   });
 }
 

@@ -42,6 +42,7 @@ public:
   EntryId add_watering(const Watering& watering);
   EntryId add_move(const Move& move);
   EntryId add_note(const Note& note);
+  EntryId add_packet_use(const PacketUse& use);
 
   /// Takes out an entry, or, of an undo, brings back what it took out. With a sowing goes all that
   /// belongs to it. `today` is the day of the undoing. Throws UsageError when there is no such
@@ -50,6 +51,12 @@ public:
 
   /// All or nothing of what `work` adds, and much quicker than one by one. Not within another.
   void together(const std::function<void()>& work);
+
+  /// Adds entries that are numbered already, all or nothing. `plan` is given what the journal
+  /// holds; no other program writes until what it gives back is written. Each comes after what it
+  /// belongs to, its number is free, and it has been checked as the functions above do. Not within
+  /// `together`.
+  void take_in(const std::function<std::vector<Entry>(const std::vector<Entry>& there)>& plan);
 
   /// All entries by number, undone ones marked.
   [[nodiscard]] std::vector<Entry> entries() const;

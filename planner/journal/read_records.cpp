@@ -44,6 +44,10 @@ void put(Records& into, const Note& note) {
   into.notes.push_back(note);
 }
 
+void put(Records& into, const PacketUse& use) {
+  into.uses.push_back(use);
+}
+
 void put(Records& /*into*/, const Undo& /*undo*/) {}
 
 Date day_told(const PacketTest& test) {
@@ -69,6 +73,7 @@ template <typename Visit> void for_each_list(Records& records, Visit visit) {
   visit(records.waterings);
   visit(records.moves);
   visit(records.notes);
+  visit(records.uses);
 }
 
 } // namespace

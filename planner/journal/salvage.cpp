@@ -34,7 +34,8 @@ constexpr auto kinds = std::to_array<EntryKind>({EntryKind::sowing,
                                                  EntryKind::watering,
                                                  EntryKind::move,
                                                  EntryKind::note,
-                                                 EntryKind::undo});
+                                                 EntryKind::undo,
+                                                 EntryKind::packet_use});
 
 // The highest number of which any part of the file still tells.
 EntryId last_number(SQLite::Database& damaged) {

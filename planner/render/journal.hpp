@@ -11,7 +11,9 @@ namespace nightsow::planner {
 /// The entries as a table, one line each, undone ones marked; or that there are none.
 [[nodiscard]] std::string journal_text(const std::vector<Entry>& entries, const TextStyle& style);
 
-/// {"entries": […]}: number, kind, day, whether undone, and the values of its kind.
+/// {"entries": […]}: number, kind, day, whether undone, when it was entered, and the values of its
+/// kind; of a sowing also the copy of its packet's row. Nothing of the journal is left out
+/// (planner/journal.schema.json).
 [[nodiscard]] std::string journal_json(const std::vector<Entry>& entries);
 
 /// What was written down, with every guess in it, and how to undo it. `sowing` is the one that the

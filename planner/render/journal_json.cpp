@@ -1,4 +1,5 @@
 #include "planner/journal/entry_words.hpp"
+#include "planner/journal/packet_copy.hpp"
 #include "planner/render/journal.hpp"
 #include "planner/render/json_parts.hpp"
 
@@ -66,6 +67,12 @@ void put(Json& json, const Undo& undo) {
   json["entry_undone"] = undo.undone;
 }
 
+void put(Json& json, const PacketUse& use) {
+  json["packet"] = use.packet_id;
+  json["seeds"] = use.seeds;
+  json["used_for"] = journal_word(use.kind);
+}
+
 Json json_of(EntryId id, const EntryValue& value) {
   Json json;
   json["entry"] = id;
@@ -82,7 +89,11 @@ std::string journal_json(const std::vector<Entry>& entries) {
   for (const Entry& entry : entries) {
     Json one = json_of(entry.id, entry.value);
     one["undone"] = entry.undone;
+    one["entered_at"] = entry.entered_at;
     std::visit([&](const auto& told) { put(one, told); }, entry.value);
+    if (const auto* sowing = std::get_if<RecordedSowing>(&entry.value)) {
+      one["packet_row"] = Json::parse(packet_copy(sowing->packet));
+    }
     json["entries"].push_back(std::move(one));
   }
   return json_dump(json);

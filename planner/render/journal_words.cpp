@@ -79,6 +79,15 @@ std::string words(const Undo& undo) {
   return fmt::format("entry {} does not count", undo.undone);
 }
 
+std::string words(const PacketUse& use) {
+  return fmt::format("packet {}: {} {}",
+                     use.packet_id,
+                     counted(use.seeds, "seed"),
+                     use.kind == PacketUseKind::given   ? "given away"
+                     : use.kind == PacketUseKind::other ? "used otherwise"
+                                                        : journal_word(use.kind));
+}
+
 } // namespace
 
 std::string spoken(std::string_view word) {

@@ -4,8 +4,8 @@
     run_readme.py NIGHTSOW README
 
 A block fenced as ```console holds `$ nightsow …` lines, each followed by its output. A line "…" stands for
-any number of lines. The commands run in one copy of the README's folder, in their order, as a reader would run
-them: what one writes down the next may ask for.
+any number of lines. The commands run one after the other in a folder that looks like that of the README, as a reader
+would run them; `$ cp -r …` is run, too, and writes nothing into the real one.
 """
 import os
 import pathlib
@@ -45,15 +45,18 @@ def matches(expected, lines):
 
 def main(nightsow, readme):
     with tempfile.TemporaryDirectory() as folder:
-        shutil.copytree(pathlib.Path(readme).parent / "examples", pathlib.Path(folder) / "examples")
-        return compare(os.path.abspath(nightsow), pathlib.Path(readme), folder)
+        return run_blocks(os.path.abspath(nightsow), pathlib.Path(readme), pathlib.Path(folder))
 
 
-def compare(nightsow, readme, folder):
+def run_blocks(nightsow, readme, folder):
+    for entry in readme.resolve().parent.iterdir():
+        (folder / entry.name).symlink_to(entry)
     environment = {**os.environ, "NO_COLOR": "1", "TZ": "UTC", "LC_ALL": "C.UTF-8"}
     count, failures = 0, 0
     for command, expected in blocks(readme.read_text(encoding="utf-8")):
         words = shlex.split(command)
+        if words[:2] == ["cp", "-r"]:
+            subprocess.run(words, cwd=folder, check=True)
         if words[0] != "nightsow":
             continue
         count += 1

@@ -30,8 +30,9 @@ HEAVY = re.compile(r"<(nlohmann/json\.hpp|SQLiteCpp/.*|sqlite3\.h|CLI/.*|Eigen/.
 
 # What an answer's plain headers are: the values that renderers may see.
 PLAIN_ANSWER = re.compile(r"planner/answers/(\w+_answer|reason|spread|heads)\.hpp")
-# An entry of the journal and its words: renderers may see these too, but nothing of the file.
-PLAIN_ENTRY = re.compile(r"planner/journal/entry(_words)?\.hpp")
+# An entry of the journal, its words and the packet's row that it keeps: renderers may see these too,
+# but nothing of the file.
+PLAIN_ENTRY = re.compile(r"planner/journal/(entry(_words)?|packet_copy)\.hpp")
 
 MONTHS = re.compile(r"\b(January|February|March|April|May|June|July|August|September|October|"
                     r"November|December)\b")

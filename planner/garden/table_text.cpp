@@ -1,10 +1,10 @@
-#include "planner/garden/sheet_text.hpp"
+#include "planner/garden/table_text.hpp"
 
-#include "climate/base/problem.hpp"
+#include "planner/garden/plain_text.hpp"
 
 #include <algorithm>
 #include <array>
-#include <string>
+#include <cstddef>
 #include <utility>
 
 namespace nightsow::planner {
@@ -21,8 +21,7 @@ namespace {
                     "export the sheet as CSV (UTF-8)"});
 }
 
-} // namespace
-
+// What a spreadsheet saves when it is not asked for CSV.
 void refuse_other_files(std::string_view text, std::string_view where) {
   if (text.starts_with("PK\x03\x04")) {
     refuse(where, "this is a spreadsheet's own file");
@@ -35,10 +34,7 @@ void refuse_other_files(std::string_view text, std::string_view where) {
   }
 }
 
-void refuse_empty_sheet(std::string_view where) {
-  refuse(where, "the file is empty");
-}
-
+// The separator that stands most often in the first line that is not blank, quoted parts left out.
 char find_separator(std::string_view text) {
   const std::size_t begin = std::min(text.find_first_not_of("\r\n"), text.size());
   const std::string_view line = text.substr(begin, text.find_first_of("\r\n", begin) - begin);
@@ -53,6 +49,31 @@ char find_separator(std::string_view text) {
   }
   const auto* most = std::max_element(counts.begin(), counts.end());
   return separators[static_cast<std::size_t>(most - counts.begin())];
+}
+
+} // namespace
+
+TableText table_text_of(std::string_view text,
+                        std::string_view where,
+                        std::vector<Problem>& problems) {
+  refuse_other_files(text, where);
+  if (is_utf8(text)) {
+    return {std::string(text), find_separator(text)};
+  }
+  problems.push_back({Severity::note,
+                      std::string(where),
+                      0,
+                      0,
+                      "the file is not UTF-8 and was read as Latin-1 (Windows-1252)",
+                      "",
+                      "export it as CSV UTF-8 if names look wrong"});
+  TableText table{utf8_from_windows_1252(text), ','};
+  table.separator = find_separator(table.text);
+  return table;
+}
+
+void refuse_empty_table(std::string_view where) {
+  refuse(where, "the file is empty");
 }
 
 } // namespace nightsow::planner

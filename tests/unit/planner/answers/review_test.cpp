@@ -1,0 +1,208 @@
+#include "planner/answers/review.hpp"
+
+#include "climate/seasons.hpp"
+#include "planner/answers/lessons.hpp"
+#include "planner/model/bench_seasons.hpp"
+#include "planner/render/review.hpp"
+#include "tests/support/invented_garden.hpp"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace nightsow::planner {
+namespace {
+
+/// A garden in which sowings of the season before can be reviewed.
+struct Reviewed {
+  GardenFolder folder;
+  Date today{};
+  climate::Season season; ///< the one before
+
+  [[nodiscard]] ReviewAnswer review(std::optional<int> asked = {}) const {
+    return planner::review(folder, as_of(folder, today), {asked});
+  }
+
+  void sow(EntryId id, const std::string& taxon, int after_hottest, int seeds) {
+    RecordedSowing sowing;
+    sowing.id = id;
+    sowing.taxon = taxon;
+    sowing.on = season.hottest + Days{after_hottest};
+    sowing.first_water = sowing.on;
+    sowing.seeds = seeds;
+    sowing.bench = "open bench";
+    sowing.packet.taxon = taxon;
+    sowing.packet.harvested = DateRange{sowing.on - Days{200}, sowing.on - Days{200}};
+    folder.records.sowings.push_back(sowing);
+  }
+
+  void count(EntryId sowing, int after_hottest, int seen, int dead = 0) {
+    SeedlingCount count;
+    count.id = 100 + static_cast<EntryId>(folder.records.counts.size());
+    count.sowing = sowing;
+    count.on = season.hottest + Days{after_hottest};
+    count.seen = seen;
+    count.dead = dead;
+    count.why = dead > 0 ? DeathCause::damping_off : DeathCause::unknown;
+    folder.records.counts.push_back(count);
+  }
+};
+
+Reviewed reviewed(int hottest) {
+  support::InventedGarden garden;
+  garden.climate.hottest_day_of_year = hottest;
+  Reviewed result{support::folder_of(garden), support::today_of(garden), {}};
+  const LoadedGarden known = as_of(result.folder, result.today);
+  const BenchSeasons seasons(known);
+  result.season =
+      climate::season_named(*seasons.station().turning.phases, year_of(result.today) - 1);
+  return result;
+}
+
+const ReviewLine& line_of(const ReviewAnswer& answer, std::int64_t sowing) {
+  return *std::find_if(answer.lines.begin(), answer.lines.end(), [&](const ReviewLine& line) {
+    return line.sowing == sowing;
+  });
+}
+
+bool teaches(const ReviewAnswer& answer, const std::string& kind) {
+  return std::any_of(answer.lessons.begin(), answer.lessons.end(), [&](const Lesson& lesson) {
+    return lesson.kind == kind;
+  });
+}
+
+class ReviewOnBothHalves : public testing::TestWithParam<int> {
+protected:
+  Reviewed here_ = reviewed(GetParam());
+};
+
+TEST_P(ReviewOnBothHalves, HoldsWhatCameAgainstWhatWasPromised) {
+  here_.sow(1, "Lachenalia mutabilis", 75, 40);
+  here_.count(1, 110, 10);
+  here_.count(1, 200, 18);
+  const ReviewAnswer answer = here_.review();
+  EXPECT_EQ(answer.season, here_.season.name);
+  const ReviewLine& line = line_of(answer, 1);
+  ASSERT_TRUE(line.promised);
+  EXPECT_GT(line.promised->seedlings.mean, 5.0);
+  EXPECT_LT(line.promised->plants.mean, line.promised->seedlings.mean);
+  EXPECT_EQ(line.came, 18);
+  EXPECT_EQ(line.outcome, "as_promised");
+  EXPECT_EQ(answer.seedlings_held.within, 1);
+}
+
+TEST_P(ReviewOnBothHalves, APromiseKnowsOnlyWhatWasKnownOnItsDay) {
+  here_.sow(1, "Lachenalia mutabilis", 75, 40);
+  const NumberSpread before = line_of(here_.review(), 1).promised->seedlings;
+  here_.today = here_.season.hottest + Days{80};
+  const NumberSpread then = line_of(here_.review(here_.season.name), 1).promised->seedlings;
+  EXPECT_EQ(before.mean, then.mean);
+  EXPECT_EQ(before.p10, then.p10);
+}
+
+TEST_P(ReviewOnBothHalves, SaysWhyNothingCameWhereItIsKnown) {
+  here_.sow(1, "Lachenalia mutabilis", 75, 40);
+  here_.sow(2, "Lachenalia mutabilis", 75, 40);
+  here_.sow(3, "Lachenalia mutabilis", 75, 40);
+  for (const EntryId id : {1, 2, 3}) {
+    here_.count(id, 230, 0);
+  }
+  here_.folder.records.press_tests = {{7, 1, here_.season.hottest + Days{235}, 0, 5},
+                                      {8, 2, here_.season.hottest + Days{235}, 5, 0}};
+  const ReviewAnswer answer = here_.review();
+  EXPECT_EQ(line_of(answer, 1).outcome, "nothing");
+  EXPECT_EQ(line_of(answer, 1).why, "seed_was_dead");
+  EXPECT_EQ(line_of(answer, 2).why, "seed_is_sound");
+  EXPECT_EQ(line_of(answer, 3).why, "");
+  EXPECT_TRUE(teaches(answer, "seed_was_dead"));
+  EXPECT_TRUE(teaches(answer, "keep_the_pot"));
+  EXPECT_TRUE(teaches(answer, "press_them"));
+}
+
+TEST_P(ReviewOnBothHalves, IsJudgedByThePlantsBackAfterTheRest) {
+  here_.sow(1, "Lachenalia mutabilis", 75, 60);
+  here_.count(1, 110, 30);
+  here_.count(1, 200, 20, 10);
+  here_.count(1, 400, 2);
+  here_.folder.records.counts.back().phase = CountPhase::back_after_rest;
+  const ReviewAnswer answer = here_.review();
+  EXPECT_EQ(answer.back, 2);
+  EXPECT_EQ(answer.judged, 1);
+  EXPECT_EQ(answer.plants_held.below, 1);
+  EXPECT_EQ(answer.deaths.front().of, "damping_off");
+  EXPECT_EQ(answer.deaths.front().seedlings, 10);
+  EXPECT_TRUE(teaches(answer, "lost_in_rest"));
+  EXPECT_TRUE(teaches(answer, "deaths"));
+}
+
+TEST_P(ReviewOnBothHalves, APotCarriedOverStandsWithTheSeasonInWhichItCame) {
+  here_.sow(1, "Monsonia crassicaulis", 75, 12);
+  here_.count(1, 200, 1);
+  here_.count(1, 365 + 50, 6);
+  const int next = here_.season.name + 1;
+  const ReviewAnswer answer = here_.review(next);
+  ASSERT_EQ(answer.carried.size(), 1U);
+  EXPECT_EQ(answer.carried.front().came_before, 1);
+  EXPECT_EQ(answer.carried.front().came_now, 5);
+  EXPECT_TRUE(answer.lines.empty());
+}
+
+INSTANTIATE_TEST_SUITE_P(South, ReviewOnBothHalves, testing::Values(support::hottest_in_the_south));
+INSTANTIATE_TEST_SUITE_P(North, ReviewOnBothHalves, testing::Values(support::hottest_in_the_north));
+
+TEST(Review, AnEmptyRecordAndASeasonWithoutSowingsAreAnswers) {
+  Reviewed here = reviewed(support::hottest_in_the_south);
+  EXPECT_TRUE(here.review().seasons.empty());
+  here.sow(1, "Lachenalia mutabilis", 75, 40);
+  const ReviewAnswer other = here.review(here.season.name - 3);
+  EXPECT_TRUE(other.lines.empty());
+  EXPECT_EQ(other.seasons, std::vector{here.season.name});
+}
+
+TEST(Review, ASowingThatNobodyCountedIsSaidAndInNoRange) {
+  Reviewed here = reviewed(support::hottest_in_the_south);
+  here.sow(1, "Lachenalia mutabilis", 75, 60);
+  const ReviewAnswer answer = here.review();
+  EXPECT_EQ(line_of(answer, 1).outcome, "not_counted");
+  EXPECT_EQ(answer.seedlings_held.told, 0);
+  EXPECT_TRUE(teaches(answer, "never_counted"));
+}
+
+TEST(Lessons, AreThreeAtMostAndTheCostliestStandsFirst) {
+  ReviewAnswer review;
+  for (const int seedlings : {3, 40, 12, 9}) {
+    review.deaths.push_back({"damping_off", seedlings, 2});
+  }
+  const std::vector<Lesson> lessons = lessons_of(review, {});
+  ASSERT_EQ(lessons.size(), 3U);
+  EXPECT_EQ(lessons.front().count, 40);
+  EXPECT_EQ(lessons.back().count, 9);
+}
+
+TEST(Lessons, EachIsASentence) {
+  for (const char* kind : {"deaths",
+                           "seed_was_dead",
+                           "keep_the_pot",
+                           "press_them",
+                           "promised_too_much",
+                           "promised_too_little",
+                           "trial_settled",
+                           "trial_open",
+                           "never_counted",
+                           "count_after_rest",
+                           "lost_in_rest",
+                           "watered_early"}) {
+    Lesson lesson;
+    lesson.kind = kind;
+    lesson.of = lesson.kind == "deaths" ? "frost" : "Albuca spiralis";
+    lesson.count = 4;
+    lesson.sowings = 2;
+    const std::string text = lesson_text(lesson);
+    EXPECT_TRUE(text.size() > 20 && text.back() == '.') << kind << ": " << text;
+  }
+}
+
+} // namespace
+} // namespace nightsow::planner
