@@ -24,12 +24,15 @@ void put_off_until_in_hand(const LineInput& input, LineTiming& timing) {
   if (!in_hand) {
     return;
   }
-  if (timing.verdict == Verdict::water_now) {
-    timing.verdict = Verdict::wait;
-  }
+  const std::optional<Date>& expected = timing.water.expected.p50;
+  const bool held_up = timing.verdict == Verdict::water_now || (expected && *expected < *in_hand);
   timing.water.not_before = std::max(timing.water.not_before.value_or(*in_hand), *in_hand);
   keep_from(*in_hand, timing.water.expected);
-  timing.reasons.insert(timing.reasons.begin(), {ReasonCode::not_yet_in_hand, {{"on", *in_hand}}});
+  if (held_up) {
+    timing.verdict = Verdict::wait;
+    timing.reasons.insert(timing.reasons.begin(),
+                          {ReasonCode::not_yet_in_hand, {{"on", *in_hand}}});
+  }
 }
 
 } // namespace

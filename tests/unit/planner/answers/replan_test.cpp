@@ -206,7 +206,7 @@ TEST(Replan, TellsWhatMayBeBehindAChange) {
 TEST(Replan, LeavesASavedRouteOnlyForMoreThanThreePerCentAndHalfASeedling) {
   EXPECT_FALSE(worth_moving(0.514, 0.50, 100.0)); // 3 %
   EXPECT_TRUE(worth_moving(0.52, 0.50, 100.0));
-  EXPECT_FALSE(worth_moving(0.55, 0.50, 10.0)); // half a seedling
+  EXPECT_FALSE(worth_moving(0.54, 0.50, 10.0)); // half a seedling
   EXPECT_TRUE(worth_moving(0.56, 0.50, 10.0));
   EXPECT_TRUE(worth_moving(0.52, 0.50, std::nullopt));
 }
