@@ -1,3 +1,4 @@
+#include "planner/answers/lots.hpp"
 #include "planner/answers/tasks.hpp"
 
 #include <algorithm>
@@ -44,8 +45,10 @@ TaskKind main_kind(const Task& task) {
 }
 
 // The day on which each tray is sown for the first, second … time.
-std::map<std::pair<std::string_view, int>, Date> sowing_days(const std::vector<Task>& tasks) {
-  std::map<std::pair<std::string_view, int>, Date> days;
+using SownOn = std::map<std::pair<std::string_view, int>, Date>;
+
+SownOn sowing_days(const std::vector<Task>& tasks) {
+  SownOn days;
   for (const Task& task : tasks) {
     if (task.kind == TaskKind::sow_dry) {
       days[{task.lot, task.number}] = task.on;
@@ -54,37 +57,59 @@ std::map<std::pair<std::string_view, int>, Date> sowing_days(const std::vector<T
   return days;
 }
 
-// Entries of a group and kind are numbered by date.
-void number(std::vector<DiaryEntry>& diary) {
-  std::map<std::pair<std::string_view, TaskKind>, int> last;
-  for (DiaryEntry& entry : diary) {
-    entry.number = ++last[{entry.group, entry.kind}];
+/// Which tasks are one entry: those of the same kind of work and the same `of`.
+struct Shared {
+  std::string of;
+  TaskKind kind{};
+  int number = 1;
+
+  auto operator<=>(const Shared&) const = default;
+};
+
+// 20260411 of 11 April 2026.
+int day_number(Date day) {
+  const date::year_month_day parts{day};
+  return (static_cast<int>(parts.year()) * 100 +
+          static_cast<int>(static_cast<unsigned>(parts.month()))) *
+             100 +
+         static_cast<int>(static_cast<unsigned>(parts.day()));
+}
+
+// A day of sowing is one for all trays. Rest and waking come to all of a bench at about the same
+// time; the rest of the work follows the day on which a group is watered.
+Shared shared_of(const Task& task, const Lot& lot, const SownOn& sown_on) {
+  const TaskKind kind = main_kind(task);
+  if (kind == TaskKind::sow_dry) {
+    return {"sowing", kind, day_number(sown_on.at({task.lot, task.number}))};
   }
+  if (kind == TaskKind::rest || kind == TaskKind::wake) {
+    return {bench_and_start(lot), kind};
+  }
+  return {lot.group, kind};
 }
 
 } // namespace
 
 std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector<Task>& tasks) {
-  std::map<std::string_view, std::string_view> groups;
+  std::map<std::string_view, const Lot*> by_id;
   for (const Lot& lot : lots) {
-    groups[lot.id] = lot.group;
+    by_id[lot.id] = &lot;
   }
-  const auto sown_on = sowing_days(tasks);
-  std::map<std::tuple<std::string_view, TaskKind, Date>, DiaryEntry> entries;
+  const SownOn sown_on = sowing_days(tasks);
+  std::map<Shared, DiaryEntry> entries;
   for (const Task& task : tasks) {
-    const TaskKind kind = main_kind(task);
-    const std::string_view group = groups.at(task.lot);
-    const Date day = kind == TaskKind::sow_dry ? sown_on.at({task.lot, task.number}) : Date{};
-    DiaryEntry& entry = entries[{group, kind, day}];
-    const bool leads = task.kind == kind || kind == TaskKind::rest;
+    const Shared shared = shared_of(task, *by_id.at(task.lot), sown_on);
+    DiaryEntry& entry = entries[shared];
+    const bool leads = task.kind == shared.kind || shared.kind == TaskKind::rest;
     if (leads && (entry.on == Date{} || task.on < entry.on)) {
       entry.on = task.on;
     }
     if (task.kind == TaskKind::get_ready) {
       entry.alarm_days = days_to_get_ready;
     }
-    entry.group = group;
-    entry.kind = kind;
+    entry.group = shared.of;
+    entry.kind = shared.kind;
+    entry.number = shared.number;
     entry.tasks.push_back(task);
   }
   std::vector<DiaryEntry> diary;
@@ -95,7 +120,6 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
   std::sort(diary.begin(), diary.end(), [](const DiaryEntry& a, const DiaryEntry& b) {
     return std::tuple{a.on, a.kind, a.group} < std::tuple{b.on, b.kind, b.group};
   });
-  number(diary);
   return diary;
 }
 

@@ -59,13 +59,13 @@ bool is_ascii_letter_or_digit(char c) {
   return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
 }
 
-// Two benches never get the same word.
-std::string id_word(std::string_view name) {
+// Two names never get the same word. `hyphen` is the character that becomes one.
+std::string id_word(std::string_view name, char hyphen) {
   std::string word;
   for (const char c : name) {
     if (is_ascii_letter_or_digit(c)) {
       word += c;
-    } else if (c == ' ') {
+    } else if (c == hyphen) {
       word += '-';
     } else {
       word += fmt::format("_{:02x}", static_cast<unsigned char>(c));
@@ -74,13 +74,17 @@ std::string id_word(std::string_view name) {
   return word;
 }
 
+std::string bench_and_start(std::string_view bench, std::string_view start) {
+  return fmt::format("{}-{}", id_word(bench, ' '), start);
+}
+
 // Named by what decides its first water, and by its first packet: other groups come and go.
 std::string group_id(const WaterKind& kind, const std::string& first_packet) {
-  std::string id = id_word(kind.bench) + "-" + kind.start;
+  std::string id = bench_and_start(kind.bench, kind.start);
   if (kind.limit_from_c) {
     id += fmt::format("-{}", *kind.limit_from_c);
   }
-  return id + "-" + id_word(first_packet);
+  return id + "-" + id_word(first_packet, '-');
 }
 
 std::string lot_id(const std::string& group, const TrayKind& kind) {
@@ -242,6 +246,10 @@ std::vector<Lot> lots_of(const std::vector<Sowing>& sowings, const Presence& pre
     return std::tie(a.waters, a.id) < std::tie(b.waters, b.id);
   });
   return lots;
+}
+
+std::string bench_and_start(const Lot& lot) {
+  return bench_and_start(lot.bench, lot.start);
 }
 
 std::vector<LotPacket> without_day(const std::vector<Sowing>& sowings, Date today) {

@@ -22,9 +22,10 @@ inline constexpr int dry_rest_days = 21; ///< of pots in which nothing came, bef
                                          const Presence& presence);
 
 /// The tasks drawn together, so that a calendar of two hundred packets stays readable: getting
-/// ready goes with sowing, an entry for each day of it; mats and watering go with first water and
-/// the main look, bags and shade with the first look, dry rests with the first rest, what is done
-/// behind it with its end.
+/// ready goes with sowing, one entry for each day of it, whatever the trays; mats and watering go
+/// with first water and the main look, bags and shade with the first look of a group; dry rests go
+/// with the first rest, what is done behind it with its end, one entry for the trays of a bench
+/// that have the same start.
 /// Requires: tasks are those of the lots.
 [[nodiscard]] std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots,
                                                const std::vector<Task>& tasks);

@@ -77,10 +77,10 @@ struct Task {
 /// Tasks that a calendar shows as one: of all trays that get first water together, what is done at
 /// about the same time.
 struct DiaryEntry {
-  Date on{};                     ///< of the earliest of its main kind
-  std::string group;             ///< as in Lot
-  TaskKind kind{};               ///< the main one
-  int number = 1;                ///< of its kind in the group; sowing has one for each of its days
+  Date on{};         ///< of the earliest of its main kind
+  std::string group; ///< as in Lot; what of its trays is shared where they are of several
+  TaskKind kind{};   ///< the main one
+  int number = 1;    ///< of sowing: the day, as 20260411
   std::optional<int> alarm_days; ///< so many days ahead something has to be made ready
   std::vector<Task> tasks;       ///< by date
 };

@@ -69,7 +69,7 @@ std::string uid_of(const DiaryEntry& entry, const PlanAnswer& answer) {
 std::string description_of(const DiaryEntry& entry, const PlanAnswer& answer) {
   std::vector<std::string> lines = entry_sentences(entry, answer.lots, {});
   for (const Lot& lot : answer.lots) {
-    if (lot.group != entry.group) {
+    if (!concerns(entry, lot)) {
       continue;
     }
     std::vector<std::string> packets;
@@ -96,7 +96,8 @@ icalcomponent* alarm_of(const DiaryEntry& entry) {
 icalcomponent* event_of(const DiaryEntry& entry, const PlanAnswer& answer) {
   icalcomponent* event = icalcomponent_new(ICAL_VEVENT_COMPONENT);
   const auto add = [&](icalproperty* property) { icalcomponent_add_property(event, property); };
-  const std::string title = fmt::format("{}: {}", task_title(entry.kind), entry.group);
+  const std::string title =
+      fmt::format("{}: {}", task_title(entry.kind), entry_trays(entry, answer.lots));
   add(icalproperty_new_uid(uid_of(entry, answer).c_str()));
   add(icalproperty_new_dtstamp(midnight_utc(answer.today)));
   add(icalproperty_new_sequence(answer.saves));

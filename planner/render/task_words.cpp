@@ -118,16 +118,15 @@ std::string first_water_text(const Task& task, const Lot& lot, const TextStyle& 
 
 std::string by_need_text(const Task& task, const Lot& lot) {
   const bool in_bag = task.number == 1 && lot.bag;
-  std::string text = task.number == 1 ? "From then on water" : "From now on water";
-  text += " from below by need, once the top is dry";
-  if (in_bag) {
-    text += " in its bag";
-  }
+  std::string text =
+      in_bag ? "In its bag it dries slowly: look, and water from below once the top is dry"
+             : fmt::format("From {} on water from below by need, once the top is dry",
+                           task.number == 1 ? "then" : "now");
   if (task.every_days) {
-    text += *task.every_days == 1 ? ": usually every day"
-                                  : fmt::format(": usually about every {} days", *task.every_days);
+    text += *task.every_days == 1 ? ", usually every day"
+                                  : fmt::format(", usually about every {} days", *task.every_days);
   }
-  return text + ". Never on a frost night";
+  return text;
 }
 
 std::string shade_text(const Task& task) {
@@ -181,6 +180,25 @@ std::string task_text(const Task& task, const Lot& lot, const TextStyle& style) 
   return text;
 }
 
+bool concerns(const DiaryEntry& entry, const Lot& lot) {
+  return std::any_of(
+      entry.tasks.begin(), entry.tasks.end(), [&](const Task& task) { return task.lot == lot.id; });
+}
+
+std::string entry_trays(const DiaryEntry& entry, const std::vector<Lot>& lots) {
+  std::string group;
+  bool same = true;
+  int trays = 0;
+  for (const Lot& lot : lots) {
+    if (concerns(entry, lot)) {
+      same = same && (trays == 0 || lot.group == group);
+      group = lot.group;
+      ++trays;
+    }
+  }
+  return same ? group : counted_text(trays, "tray");
+}
+
 std::vector<std::string> entry_sentences(const DiaryEntry& entry,
                                          const std::vector<Lot>& lots,
                                          const TextStyle& style) {
@@ -199,7 +217,7 @@ std::vector<std::string> entry_sentences(const DiaryEntry& entry,
     }
   }
   const auto trays = static_cast<std::size_t>(std::count_if(
-      lots.begin(), lots.end(), [&](const Lot& lot) { return lot.group == entry.group; }));
+      lots.begin(), lots.end(), [&](const Lot& lot) { return concerns(entry, lot); }));
   std::vector<std::string> sentences;
   sentences.reserve(said.size());
   for (const auto& [text, of] : said) {

@@ -14,8 +14,14 @@ namespace nightsow::planner {
 /// What to do, in sentences. `lot` is the task's.
 [[nodiscard]] std::string task_text(const Task& task, const Lot& lot, const TextStyle& style);
 
+/// Whether one of the entry's tasks is on that tray.
+[[nodiscard]] bool concerns(const DiaryEntry& entry, const Lot& lot);
+
+/// The trays of an entry in a word or two: their group, where it is one; else "12 trays".
+[[nodiscard]] std::string entry_trays(const DiaryEntry& entry, const std::vector<Lot>& lots);
+
 /// What the entry's tasks say, each sentence once, with the trays that it concerns where these are
-/// not all of the group's.
+/// not all of the entry's.
 [[nodiscard]] std::vector<std::string> entry_sentences(const DiaryEntry& entry,
                                                        const std::vector<Lot>& lots,
                                                        const TextStyle& style);

@@ -36,7 +36,7 @@ std::string titles_of(const DiaryEntry& entry) {
   return fmt::format("{}", fmt::join(titles, ", "));
 }
 
-// The packets the entry concerns, or how many where they do not fit.
+// The packets the entry concerns, or how many where they do not fit, or nothing.
 std::string packets_of(const DiaryEntry& entry, std::size_t columns) {
   std::vector<std::string> packets;
   for (const Task& task : entry.tasks) {
@@ -45,14 +45,16 @@ std::string packets_of(const DiaryEntry& entry, std::size_t columns) {
   std::sort(packets.begin(), packets.end());
   packets.erase(std::unique(packets.begin(), packets.end()), packets.end());
   const std::string list = fmt::format(" ({})", fmt::join(packets, ", "));
-  return columns_of(list) <= columns
-             ? list
-             : fmt::format(" ({})", counted_text(static_cast<double>(packets.size()), "packet"));
+  const std::string count =
+      fmt::format(" ({})", counted_text(static_cast<double>(packets.size()), "packet"));
+  const auto fits = [&](const std::string& text) { return columns_of(text) <= columns; };
+  return fits(list) ? list : packets.size() > 1 && fits(count) ? count : "";
 }
 
 std::string entry_line(std::string_view lead, const DiaryEntry& entry, const TodayAnswer& answer) {
   const std::string day = entry.on == answer.today ? "Today" : day_text(entry.on, answer.today);
-  const std::string line = fmt::format("{}{}: {}: {}", lead, day, titles_of(entry), entry.group);
+  const std::string line =
+      fmt::format("{}{}: {}: {}", lead, day, titles_of(entry), entry_trays(entry, answer.lots));
   const std::size_t used = std::min<std::size_t>(columns_of(line), text_width);
   return line_of(line + packets_of(entry, text_width - used));
 }

@@ -53,7 +53,7 @@ std::string diary_text(const PlanAnswer& answer, const TextStyle& style) {
     }
     rows.push_back({{last == entry.on ? "" : day_text(entry.on, answer.today),
                      task_title(entry.kind),
-                     entry.group},
+                     entry_trays(entry, answer.lots)},
                     std::move(below)});
     last = entry.on;
   }

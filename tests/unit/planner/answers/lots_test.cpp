@@ -134,10 +134,13 @@ TEST(Diary, HoldsEveryTaskOnce) {
   EXPECT_EQ(held, tasks.size());
 }
 
-TEST(Diary, HasAnEntryForEachDayOfSowingNumberedByDate) {
+// Its number is the day, so that an entry stays what it is when other days come or go.
+TEST(Diary, HasOneEntryForEachDayOfSowingWhateverTheTrays) {
   Sowing late = sowing_named("B", "none");
   late.sow_on = day("2026-04-18");
-  const std::vector<Sowing> sowings{sowing_named("A"), late};
+  Sowing elsewhere = sowing_named("C");
+  elsewhere.bench = "open bench";
+  const std::vector<Sowing> sowings{sowing_named("A"), late, elsewhere};
   const std::vector<Lot> lots = lots_in(sowings);
   std::vector<std::pair<Date, int>> sown;
   for (const DiaryEntry& entry : diary_of(lots, tasks_of(lots, sowings, {today, {}}))) {
@@ -146,7 +149,24 @@ TEST(Diary, HasAnEntryForEachDayOfSowingNumberedByDate) {
     }
   }
   EXPECT_EQ(sown,
-            (std::vector<std::pair<Date, int>>{{day("2026-04-11"), 1}, {day("2026-04-18"), 2}}));
+            (std::vector<std::pair<Date, int>>{{day("2026-04-11"), 20260411},
+                                               {day("2026-04-18"), 20260418}}));
+}
+
+TEST(Diary, HasOneEntryOfRestForTheTraysOfABenchWithTheSameStart) {
+  Sowing later = sowing_named("B");
+  later.sow_on = day("2026-06-06");
+  later.first_water.expected = spread("2026-06-01", "2026-06-07", "2026-06-14");
+  const std::vector<Sowing> sowings{sowing_named("A"), later};
+  const std::vector<Lot> lots = lots_in(sowings);
+  ASSERT_NE(lots.at(0).group, lots.at(1).group);
+  std::vector<std::string> rests;
+  for (const DiaryEntry& entry : diary_of(lots, tasks_of(lots, sowings, {today, {}}))) {
+    if (entry.kind == TaskKind::rest) {
+      rests.push_back(entry.group);
+    }
+  }
+  EXPECT_EQ(rests, std::vector<std::string>{"cold-frame-cool"});
 }
 
 } // namespace

@@ -68,6 +68,10 @@ TEST(TodayText, TellsAllOfAWarningOverSeveralLines) {
 TEST(TodayText, NamesThePacketsOfATask) {
   TodayAnswer answer = quiet_day();
   answer.now = {sowing_of("S1")};
+  Lot lot;
+  lot.id = answer.now.front().tasks.front().lot = "bench-cool-S1-thin";
+  lot.group = "bench-cool-S1";
+  answer.lots = {lot};
   EXPECT_NE(today_text(answer, {}).find("Sow dry: bench-cool-S1 (S1)"), std::string::npos);
 }
 
