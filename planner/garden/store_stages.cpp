@@ -27,13 +27,14 @@ constexpr std::array<std::pair<std::string_view, double>, 4> store_words{{
 }};
 
 // "sealed" keeps the air it was closed in; seed is mostly closed in dry from a room.
-constexpr std::array<std::pair<std::string_view, double>, 9> air_words{{
+constexpr std::array<std::pair<std::string_view, double>, 10> air_words{{
     {"silica gel", desiccated_humidity},
     {"silica", desiccated_humidity},
     {"desiccated", desiccated_humidity},
     {"sealed", room_humidity},
     {"airtight", room_humidity},
     {"dry", room_humidity},
+    {"barely moist", damp_humidity},
     {"damp", damp_humidity},
     {"humid", damp_humidity},
     {"moist", damp_humidity},

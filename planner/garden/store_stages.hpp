@@ -14,8 +14,9 @@ namespace nightsow::planner {
 /// is known.
 ///
 /// The air may be named beside the place: "desiccated" (or "silica gel"), "dry" or "sealed" (as dry
-/// as a room), "damp", "humid" or "moist"; or as a number: "shelf 60 % RH". Nothing written: as dry
-/// as a room. Empty when the text is none of that; the caller knows the place and complains.
+/// as a room), "damp", "humid", "moist" or "barely moist"; or as a number: "shelf 60 % RH". Nothing
+/// written: as dry as a room. Empty when the text is none of that; the caller knows the place and
+/// complains.
 [[nodiscard]] std::optional<std::vector<StoreStage>> parse_store_stages(std::string_view cell);
 
 } // namespace nightsow::planner

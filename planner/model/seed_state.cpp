@@ -48,7 +48,7 @@ struct Seed {
   const Packet& packet;
   Estimate half_life;
   Estimate needed_c_d;
-  species_rules::SeedStorage storage;
+  species_rules::SeedStorage storage = species_rules::SeedStorage::orthodox;
   Date first;  ///< earliest harvest …
   Date middle; ///< … and so on; none after today
   Date last;

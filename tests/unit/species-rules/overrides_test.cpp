@@ -143,7 +143,7 @@ TEST(Overrides, SayWhatIsWrongAndWhere) {
            "UTF-8"},
           {{"rules/mine.json", std::string(10'000'000, '[')}, "64"},
           {{"rules/mine.json", R"({"schema": 2, "family": "Testaceae", "genera": []})"},
-           "schema 2"},
+           "\"schema\" is 2"},
       }) {
     const std::string said = refusal_of(known.file);
     EXPECT_NE(said.find(known.said), std::string::npos) << said;

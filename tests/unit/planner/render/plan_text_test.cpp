@@ -23,8 +23,8 @@ Now: sow, and give first water
   Packet  Taxon                   Seeds  First water (8 in 10)  Best by
   S01     Boophone haemanthoides   some  21 Feb                 no date
       if it waits: about 9 in 10 of its living seed dies within a year
-      because: Seed that dies when dried cannot wait: sow it at once, as cool as can be but free of frost. If
-      it has to wait some days, keep it cool and barely moist.
+      because: Seed that dies when dried cannot wait: sow it at once, as cool as can be but free of
+               frost. If it has to wait some days, keep it cool and barely moist.
 
 Waiting for cool nights
   Packet  Taxon          Seeds  Cool nights so far  First water (8 in 10)                    Best by
