@@ -10,6 +10,9 @@ namespace nightsow::planner {
 /// Not above 30, which leaves nothing. Requires: loss in 0..1.
 [[nodiscard]] double hazard_of(double loss);
 
+/// The other way round: 1 - exp(-hazard). Requires: hazard >= 0.
+[[nodiscard]] double loss_of(double hazard);
+
 /// A hazard's part of what all of them took together.
 [[nodiscard]] double part_of(double lost, double hazard, double all_hazards);
 
