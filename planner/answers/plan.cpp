@@ -9,16 +9,23 @@
 #include "planner/answers/tasks.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <future>
 #include <map>
 #include <optional>
 #include <string>
+#include <thread>
 #include <tuple>
 #include <utility>
 #include <variant>
+#include <vector>
 
 namespace nightsow::planner {
 
 namespace {
+
+// A thread reckons the courses of the benches anew; fewer packets do not pay for it.
+constexpr std::size_t worth_a_second_thread = 16;
 
 struct Lines {
   std::vector<Sowing> sowings;
@@ -72,13 +79,49 @@ void add_frost_warnings(const std::vector<Sowing>& sowings, std::vector<Reason>&
   }
 }
 
+// Of every `step`th packet, from the one at `first` on.
+std::vector<PlanLine> some_lines(const LoadedGarden& garden,
+                                 std::size_t first,
+                                 std::size_t step,
+                                 BenchSeasons& seasons,
+                                 const std::optional<climate::Season>& season) {
+  std::vector<PlanLine> lines;
+  for (std::size_t i = first; i < garden.packets.size(); i += step) {
+    lines.push_back(plan_line(garden, garden.packets[i], seasons, season));
+  }
+  return lines;
+}
+
+// In the order of the packets. Each line follows from its packet alone, so that two threads with
+// bench seasons of their own give the same lines as one.
+std::vector<PlanLine> all_lines(const LoadedGarden& garden,
+                                BenchSeasons& seasons,
+                                const std::optional<climate::Season>& season) {
+  if (garden.packets.size() < worth_a_second_thread || std::thread::hardware_concurrency() < 2) {
+    return some_lines(garden, 0, 1, seasons, season);
+  }
+  auto others = std::async(std::launch::async, [&] {
+    BenchSeasons own{garden};
+    return some_lines(garden, 1, 2, own, season);
+  });
+  std::vector<PlanLine> even = some_lines(garden, 0, 2, seasons, season);
+  std::vector<PlanLine> odd = others.get();
+  std::vector<PlanLine> lines;
+  for (std::size_t i = 0; i < even.size(); ++i) {
+    lines.push_back(std::move(even[i]));
+    if (i < odd.size()) {
+      lines.push_back(std::move(odd[i]));
+    }
+  }
+  return lines;
+}
+
 Lines lines_of(const LoadedGarden& garden,
                const PlanRequest& request,
                BenchSeasons& seasons,
                const std::optional<climate::Season>& season) {
   Lines lines;
-  for (const Packet& packet : garden.packets) {
-    PlanLine line = plan_line(garden, packet, seasons, season);
+  for (PlanLine& line : all_lines(garden, seasons, season)) {
     if (!std::visit([&](const auto& place) { return wanted(request.only, place.start); },
                     line.place)) {
       continue;
