@@ -37,6 +37,7 @@ std::array<double, emergence_classes> class_scores() {
   return scores;
 }
 
+constexpr int stride = 8; // days at a time
 constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 
 // The hazard of released seed, or of seedlings that are just up, on the first days.
@@ -243,12 +244,20 @@ const std::vector<SeedSeason::Release>& SeedSeason::releases(int water) {
   return releases_;
 }
 
-// The first day on which that much progress has been made since the day of release.
-std::optional<int> SeedSeason::emerges(int released, double thermal_time_c_d) const {
+// The first day on which that much progress has been made since the day of release. It is mostly
+// near the day before which it cannot be, so that walking there is quicker than halving.
+std::optional<int> SeedSeason::emerges(int released,
+                                       double thermal_time_c_d,
+                                       int not_before) const {
   const double wanted = progress_[at(released)] + thermal_time_c_d;
-  const auto found = std::lower_bound(progress_.begin() + released + 1, progress_.end(), wanted);
-  return found != progress_.end() ? std::optional{static_cast<int>(found - progress_.begin())}
-                                  : std::nullopt;
+  int day = std::max(released + 1, not_before);
+  while (day + stride < rest_.day && progress_[at(day + stride - 1)] < wanted) {
+    day += stride;
+  }
+  while (day < rest_.day && progress_[at(day)] < wanted) {
+    ++day;
+  }
+  return day < rest_.day ? std::optional{day} : std::nullopt;
 }
 
 double SeedSeason::dry_on(int day, const RangeMaximum& since_water, std::vector<double>& kept) {
@@ -271,15 +280,17 @@ double SeedSeason::drying(int root_out, int emerged) {
 }
 
 // Where `undone` of the progress was lost to drying before the root was out, all comes that later.
-void SeedSeason::add_passage(int released, double part, double needed, double undone) {
+void SeedSeason::add_passage(
+    int released, double part, double needed, double undone, int root_not_before) {
   Passage passage;
   passage.part = part;
-  passage.emerged = emerges(released, needed + undone);
+  passage.emerged = emerges(released, needed + undone, root_not_before);
   const int to = passage.emerged.value_or(rest_.day - 1);
   passage.damping = between(damping_, released + 1, to);
   passage.heat = between(heat_, released + 1, to);
   if (passage.emerged) {
-    const int root_out = emerges(released, root_out_share * needed + undone).value_or(to);
+    const int root_out =
+        emerges(released, root_out_share * needed + undone, root_not_before).value_or(to);
     passage.drying = drying(root_out, *passage.emerged);
   }
   passage.alive = part * std::exp(-(passage.damping + passage.heat + passage.drying));
@@ -288,20 +299,21 @@ void SeedSeason::add_passage(int released, double part, double needed, double un
 
 // Where the pot dries before the root is out, half of the progress made by then is undone.
 void SeedSeason::add_passages(int released) {
+  int root_out = released + 1;
   for (const double needed : needed_c_d_) {
-    const int root_out = emerges(released, root_out_share * needed).value_or(rest_.day - 1);
+    root_out = emerges(released, root_out_share * needed, root_out).value_or(rest_.day - 1);
     double dry = 0.0;
     if (released < root_out) {
       const int driest = driest_under_.of(released, root_out - 1);
       dry = dry_on(driest, driest_under_, dry_under_);
       if (dry > drying_worth_it) {
         const double undone = 0.5 * between(progress_, released + 1, driest);
-        add_passage(released, dry / emergence_classes, needed, undone);
+        add_passage(released, dry / emergence_classes, needed, undone, root_out);
       } else {
         dry = 0.0;
       }
     }
-    add_passage(released, (1.0 - dry) / emergence_classes, needed, 0.0);
+    add_passage(released, (1.0 - dry) / emergence_classes, needed, 0.0, root_out);
   }
 }
 

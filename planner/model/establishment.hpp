@@ -141,13 +141,15 @@ private:
   void find_driest();
   [[nodiscard]] const std::vector<Release>& releases(int water);
   [[nodiscard]] double released(double coolness) const;
-  [[nodiscard]] std::optional<int> emerges(int released, double thermal_time_c_d) const;
+  [[nodiscard]] std::optional<int> emerges(int released,
+                                           double thermal_time_c_d,
+                                           int not_before) const;
   [[nodiscard]] double dry_on(int day, const RangeMaximum& since_water, std::vector<double>& kept);
   [[nodiscard]] double drying(int root_out, int emerged);
   [[nodiscard]] const Outcome& outcome_of(int released);
   [[nodiscard]] std::span<const Passage> passages_of(int released);
   void add_passages(int released);
-  void add_passage(int released, double part, double needed, double undone);
+  void add_passage(int released, double part, double needed, double undone, int root_not_before);
   void add_to_outcome(const Passage& passage, Outcome& outcome);
   void follow_to(int water, const Release& release, double share, int today, SeedsOnDay& result);
   void follow(int water, const Release& release, double share, Establishment& result);

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstddef>
 
 namespace nightsow::planner {
 
@@ -35,18 +34,6 @@ double loss_of(double hazard) {
     sum = 1.0 - hazard * (1.0 / term) * sum;
   }
   return hazard * sum;
-}
-
-double part_of(double lost, double hazard, double all_hazards) {
-  return all_hazards > 0.0 ? lost * hazard / all_hazards : 0.0;
-}
-
-double between(const std::vector<double>& sums, int first, int last) {
-  if (last < first) {
-    return 0.0;
-  }
-  const auto at = [&sums](int day) { return sums[static_cast<std::size_t>(day)]; };
-  return at(last) - (first > 0 ? at(first - 1) : 0.0);
 }
 
 } // namespace nightsow::planner
