@@ -1,6 +1,7 @@
 #include "planner/model/establishment.hpp"
 
 #include "planner/model/hazards.hpp"
+#include "planner/model/once.hpp"
 #include "species-rules/development.hpp"
 #include "species-rules/drying.hpp"
 #include "species-rules/normal.hpp"
@@ -71,14 +72,6 @@ std::vector<double> since_water_mm(const std::vector<double>& a_day_mm,
     }
   }
   return since;
-}
-
-// Of a row by the day, worked out when first asked for.
-template <class Work> double once(double& kept, Work work) {
-  if (std::isnan(kept)) {
-    kept = work();
-  }
-  return kept;
 }
 
 void put_in_order(double value, std::vector<double>& ordered) {

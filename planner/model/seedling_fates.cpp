@@ -1,6 +1,7 @@
 #include "planner/model/seedling_fates.hpp"
 
 #include "planner/model/hazards.hpp"
+#include "planner/model/once.hpp"
 #include "species-rules/growth.hpp"
 #include "species-rules/seedling_limits.hpp"
 #include "species-rules/wet_losses.hpp"
@@ -109,14 +110,6 @@ void live_through(const Stretch& stretch,
   seedling.fate.frost += part_of(lost, frost, all);
   seedling.fate.heat += part_of(lost, heat, all);
   seedling.alive -= lost;
-}
-
-// Of a row by the day, worked out when first asked for.
-template <class Work> double once(double& kept, Work work) {
-  if (std::isnan(kept)) {
-    kept = work();
-  }
-  return kept;
 }
 
 std::vector<double> sums(const std::vector<double>& days) {
