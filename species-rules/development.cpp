@@ -36,8 +36,16 @@ double thermal_rate(double seed_c, const CardinalTemperatures& cardinal) {
 }
 
 double swing_factor(double swing_k, Swing need) {
+  return swing_factor_of(swing_felt(swing_k), need);
+}
+
+double swing_felt(double swing_k) {
+  return 1.0 / (1.0 + std::exp(-(swing_k - middle_swing_k) / swing_steepness_k));
+}
+
+double swing_factor_of(double felt, Swing need) {
   const double least = without_swing(need);
-  return least + (1.0 - least) / (1.0 + std::exp(-(swing_k - middle_swing_k) / swing_steepness_k));
+  return least + (1.0 - least) * felt;
 }
 
 double emerged_share(double passed_c_d, double thermal_time_c_d, double spread) {

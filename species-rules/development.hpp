@@ -23,6 +23,10 @@ struct CardinalTemperatures {
 /// 0.1 needed (common practice, no source; set so that it looked right to a grower).
 [[nodiscard]] double swing_factor(double swing_k, Swing need);
 
+/// The same in two steps: how much of a swing seed feels, 0..1, and what its need makes of that.
+[[nodiscard]] double swing_felt(double swing_k);
+[[nodiscard]] double swing_factor_of(double felt, Swing need);
+
 /// Share up, 0..1, of seed released together, so many °C d later: log-normal about
 /// `thermal_time_c_d` with `spread` of the natural logarithm; without spread all at once.
 /// Requires: thermal_time_c_d > 0, spread >= 0. Nothing is up at 0 and under.

@@ -21,6 +21,8 @@ constexpr double range_in_deviations = 2.5631031310892007;
 constexpr double most_sure = 2000.0;
 constexpr double least_sure = 1.0;
 constexpr double near_none = 0.002;
+// Pairs of shares so unlikely beforehand against the likeliest that no count would tell them.
+constexpr double negligible = 1e-15;
 constexpr std::size_t alive_steps = 400;
 constexpr std::size_t germination_steps = 100;
 
@@ -156,8 +158,12 @@ SeedBelief after_test(const SeedBelief& before,
   }
   for (std::size_t a = 0; a < alive.size(); ++a) {
     for (std::size_t g = 0; g < germination.size(); ++g) {
-      const double weight = alive_before[a].weight * germination_before[g].weight *
-                            weight_of(count, alive[a].share * germination[g].share, fits);
+      const double before_test = alive_before[a].weight * germination_before[g].weight;
+      if (before_test < negligible) {
+        continue;
+      }
+      const double weight =
+          before_test * weight_of(count, alive[a].share * germination[g].share, fits);
       alive[a].weight += weight;
       germination[g].weight += weight;
     }

@@ -16,7 +16,11 @@ constexpr double least_relief = 0.1;
 } // namespace
 
 double waiting_loss(double mean_c, double at_20_c_per_day) {
-  return std::min(1.0, at_20_c_per_day * std::exp2((mean_c - 20.0) / 10.0));
+  return std::min(1.0, at_20_c_per_day * wet_ageing(mean_c));
+}
+
+double wet_ageing(double mean_c) {
+  return std::exp2((mean_c - 20.0) / 10.0);
 }
 
 double damping_off_at_best(MixHygiene hygiene) {
@@ -24,8 +28,11 @@ double damping_off_at_best(MixHygiene hygiene) {
 }
 
 double damping_off(double mean_c, double at_best) {
-  return std::min(
-      1.0, at_best * cardinal_growth(mean_c, fungus_lowest_c, fungus_optimum_c, fungus_highest_c));
+  return std::min(1.0, at_best * fungus_growth(mean_c));
+}
+
+double fungus_growth(double mean_c) {
+  return cardinal_growth(mean_c, fungus_lowest_c, fungus_optimum_c, fungus_highest_c);
 }
 
 double damping_off_relief(double age_days) {

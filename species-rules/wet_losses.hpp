@@ -9,6 +9,9 @@ namespace nightsow::species_rules {
 /// the day's mean at the seed. Requires: at_20_c_per_day in 0..1.
 [[nodiscard]] double waiting_loss(double mean_c, double at_20_c_per_day);
 
+/// What a day's mean makes of that loss: 1 at 20 °C, doubling with each 10 K.
+[[nodiscard]] double wet_ageing(double mean_c);
+
 /// How the mix was made, for damping off.
 enum class MixHygiene { clean_mineral, used };
 
@@ -19,6 +22,9 @@ enum class MixHygiene { clean_mineral, used };
 /// fungus at the day's mean, with cardinal temperatures 3, 28 and 38 °C in the model of Rosso,
 /// Lobry and Flandrois 1993 (J. Theor. Biol. 162: 447-463).
 [[nodiscard]] double damping_off(double mean_c, double at_best);
+
+/// The growth of the fungus, 0..1.
+[[nodiscard]] double fungus_growth(double mean_c);
 
 /// What is left of that for a seedling of so many days: exp(-age / 10), not under a tenth.
 [[nodiscard]] double damping_off_relief(double age_days);

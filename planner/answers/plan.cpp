@@ -11,16 +11,23 @@
 #include "planner/answers/tasks.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <future>
 #include <map>
 #include <optional>
 #include <string>
+#include <thread>
 #include <tuple>
 #include <utility>
 #include <variant>
+#include <vector>
 
 namespace nightsow::planner {
 
 namespace {
+
+// A thread reckons the courses of the benches anew; fewer packets do not pay for it.
+constexpr std::size_t worth_a_second_thread = 16;
 
 struct Lines {
   std::vector<Sowing> sowings;
@@ -92,14 +99,53 @@ const SavedLine* saved_line(const SavedPlan* saved, const std::string& packet) {
   return found == saved->lines.end() ? nullptr : &*found;
 }
 
+// Of every `step`th packet, from the one at `first` on.
+std::vector<PlanLine> some_lines(const LoadedGarden& garden,
+                                 std::size_t first,
+                                 std::size_t step,
+                                 BenchSeasons& seasons,
+                                 const std::optional<climate::Season>& season,
+                                 const SavedPlan* saved) {
+  std::vector<PlanLine> lines;
+  for (std::size_t i = first; i < garden.packets.size(); i += step) {
+    const Packet& packet = garden.packets[i];
+    lines.push_back(plan_line(garden, packet, seasons, season, saved_line(saved, packet.id)));
+  }
+  return lines;
+}
+
+// In the order of the packets. Each line follows from its packet alone, so that two threads with
+// bench seasons of their own give the same lines as one.
+std::vector<PlanLine> all_lines(const LoadedGarden& garden,
+                                BenchSeasons& seasons,
+                                const std::optional<climate::Season>& season,
+                                const SavedPlan* saved) {
+  if (garden.packets.size() < worth_a_second_thread || std::thread::hardware_concurrency() < 2) {
+    return some_lines(garden, 0, 1, seasons, season, saved);
+  }
+  auto others = std::async(std::launch::async, [&] {
+    BenchSeasons own{garden};
+    return some_lines(garden, 1, 2, own, season, saved);
+  });
+  std::vector<PlanLine> even = some_lines(garden, 0, 2, seasons, season, saved);
+  std::vector<PlanLine> odd = others.get();
+  std::vector<PlanLine> lines;
+  for (std::size_t i = 0; i < even.size(); ++i) {
+    lines.push_back(std::move(even[i]));
+    if (i < odd.size()) {
+      lines.push_back(std::move(odd[i]));
+    }
+  }
+  return lines;
+}
+
 Lines lines_of(const LoadedGarden& garden,
                const PlanRequest& request,
                BenchSeasons& seasons,
                const std::optional<climate::Season>& season) {
   const SavedPlan* saved = season ? saved_of(request, season->name) : nullptr;
   Lines lines;
-  for (const Packet& packet : garden.packets) {
-    PlanLine line = plan_line(garden, packet, seasons, season, saved_line(saved, packet.id));
+  for (PlanLine& line : all_lines(garden, seasons, season, saved)) {
     if (!std::visit([&](const auto& place) { return wanted(request.only, place.start); },
                     line.place)) {
       continue;

@@ -1,72 +1,22 @@
 #pragma once
 
+#include "planner/model/range_maximum.hpp"
 #include "planner/model/seed_course.hpp"
 #include "planner/model/seedling_fates.hpp"
+#include "planner/model/sowing_outcome.hpp"
 #include "species-rules/seed_parameters.hpp"
-#include "species-rules/wet_losses.hpp"
 
+#include <cstddef>
 #include <optional>
 #include <span>
 #include <vector>
 
 namespace nightsow::planner {
 
-/// How a kind is sown and kept, as far as it decides what lives.
-struct PotCare {
-  double seed_depth_mm = 0.0;
-  bool grit = true;
-  bool bag_until_up = false;
-  species_rules::MixHygiene mix = species_rules::MixHygiene::clean_mineral;
-  double watering_point_mm = 2.0; ///< watered at the end of the day on which so much has gone
-  double kept_through_rest = 0.85;
-};
-
-/// What the packet brings on the day of first water, shares 0..1.
-struct SeedShares {
-  double alive = 1.0; ///< of the seeds sown; the rest is dead, or never comes up
-  double ripe = 1.0;  ///< of those
-};
-
-/// What becomes of the seeds sown, shares of 1; they and the plants sum to 1.
-struct Losses {
-  double dead = 0.0; ///< before sowing
-  double not_ripe = 0.0;
-  double nights_too_warm = 0.0; ///< sound, waiting for cool nights when the season ended
-  double deferred = 0.0;
-  double lost_wet = 0.0;
-  double dried = 0.0;
-  double heat = 0.0;
-  double frost = 0.0;
-  double too_late = 0.0; ///< not up before the first rest, or too small for it
-  double rest = 0.0;
-};
-
-struct Establishment {
-  Losses losses;
-  double seedlings = 0.0; ///< up before the first rest
-  double plants = 0.0;    ///< alive after it
-  std::vector<double> up; ///< a day of the course, share of the seeds that came up on it
-};
-
-/// Where the seeds sown are at the end of one day, shares of 1: those here, and `up` to that day,
-/// sum to 1. Seed that will dry before it is up, or as it comes up, counts as to come until then.
-struct SeedsOnDay {
-  double dead = 0.0; ///< before sowing
-  double not_ripe = 0.0;
-  double nights_too_warm = 0.0; ///< sound, not yet released
-  double to_come = 0.0;         ///< released, sound, not yet up
-  double deferred = 0.0;
-  double too_late = 0.0; ///< released, sound, and not to be up before the first rest
-  double heat = 0.0;
-  double lost_wet = 0.0;
-  double dried = 0.0;
-  double up_so_far = 0.0;
-  std::vector<double> up; ///< a day of the whole course, as in Establishment
-};
-
 /// A kind of seed in one course of a season: what comes of it, by the day of first water. Made
-/// once, asked for many days: sums over the course are made beforehand, what becomes of seed
-/// released on a day is worked out when first needed, and kept. Release by
+/// once, asked for many days: sums over the course and the nights that release are made beforehand;
+/// what becomes of seed released on a day is the same for every first water before it, so it is
+/// worked out when first needed, and kept. Release by
 /// cool, thermal time, losses and the first rest are those of species-rules; what is assumed beyond
 /// them:
 /// - seed released together comes up in five equal classes of its thermal time;
@@ -87,6 +37,9 @@ public:
 
   /// First water on this day of the course. Requires: 0 <= day < course.days(); shares 0..1.
   [[nodiscard]] Establishment watered_on(int day, const SeedShares& shares);
+
+  /// The plants alone, of seed that is all alive and ripe: quicker, for many days.
+  [[nodiscard]] double plants_of_sound_seed(int day);
 
   /// The same sowing at the end of a day. Requires: 0 <= day <= today < course.days(); shares 0..1.
   [[nodiscard]] SeedsOnDay on_day(int water, const SeedShares& shares, int today);
@@ -110,19 +63,41 @@ private:
     double part = 0.0;
     std::optional<int> emerged; ///< empty: the season ends before
     double damping = 0.0;       ///< hazards from release to then
+    double heat = 0.0;
     double drying = 0.0;
+    double alive = 0.0; ///< share of the released that lives to then
   };
 
-  void sum_hazards();
-  void sum_progress();
+  /// What becomes of seed released on one day, shares of it; its passages stand together.
+  struct Outcome {
+    std::size_t first_passage = 0;
+    std::size_t passages = 0;
+    Losses losses;
+    double seedlings = 0.0;
+    double plants = 0.0;
+  };
+
+  SeedSeason(const SeedCourse& course,
+             const FeltDays& own,
+             const species_rules::SeedParameters& seed,
+             const PotCare& care,
+             const SeasonDays& season);
+  void sum_hazards(const FeltDays& felt);
+  void sum_progress(const FeltDays& felt);
   void find_windows();
-  [[nodiscard]] std::vector<Release> releases(int water) const;
-  [[nodiscard]] std::optional<double> deciding_c(int water, int day) const;
-  [[nodiscard]] double released(double deciding_c) const;
-  [[nodiscard]] std::optional<int> emerges(int released, double thermal_time_c_d) const;
-  [[nodiscard]] double driest_mm(int from, int emerged) const;
-  [[nodiscard]] std::vector<Passage> passages_of(int released) const;
-  [[nodiscard]] Passage passage(int released, double part, double needed, double undone) const;
+  void find_driest();
+  [[nodiscard]] const std::vector<Release>& releases(int water);
+  [[nodiscard]] double released(double coolness) const;
+  [[nodiscard]] std::optional<int> emerges(int released,
+                                           double thermal_time_c_d,
+                                           int not_before) const;
+  [[nodiscard]] double dry_on(int day, const RangeMaximum& since_water, std::vector<double>& kept);
+  [[nodiscard]] double drying(int root_out, int emerged);
+  [[nodiscard]] const Outcome& outcome_of(int released);
+  [[nodiscard]] std::span<const Passage> passages_of(int released);
+  void add_passages(int released);
+  void add_passage(int released, double part, double needed, double undone, int root_not_before);
+  void add_to_outcome(const Passage& passage, Outcome& outcome);
   void follow_to(int water, const Release& release, double share, int today, SeedsOnDay& result);
   void follow(int water, const Release& release, double share, Establishment& result);
 
@@ -136,10 +111,21 @@ private:
   std::vector<double> damping_;
   std::vector<double> heat_;
   std::vector<double> progress_;
-  std::vector<double> evaporated_under_mm_; ///< since the last water, with the bag on
-  std::vector<double> evaporated_up_mm_;    ///< the same without
-  std::vector<double> window_c_;            ///< deciding night of the window that ends on the day
-  std::vector<std::vector<Passage>> passages_; ///< by day of release; empty: not needed yet
+  /// Coolness is the night's temperature, of hot starters less than nought: the lower, the sooner
+  /// seed is released.
+  std::vector<double> coolness_;
+  std::vector<double> window_;     ///< that of the deciding night of the window that ends then
+  std::vector<int> next_better_;   ///< the next day with a better window
+  std::vector<double> released_;   ///< share released by that window; NaN: not needed yet
+  std::vector<double> needed_c_d_; ///< thermal time of each class of emergence
+  RangeMaximum driest_under_;      ///< evaporation since the last water, mm, with the bag on
+  RangeMaximum driest_up_;         ///< the same without
+  std::vector<double> dry_under_;  ///< share dried where that day is the driest; NaN: not yet
+  std::vector<double> dry_up_;
+  std::vector<std::optional<Outcome>> outcomes_; ///< by day of release
+  std::vector<Passage> passages_;
+  std::vector<Release> releases_; ///< of the day last asked for
+  std::vector<double> first_nights_;
 };
 
 } // namespace nightsow::planner

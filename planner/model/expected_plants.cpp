@@ -88,7 +88,7 @@ double ExpectedPlants::plants_on(int day, const SharesOnDay& shares) {
   if (sound == plants_of_sound_seed_.end()) {
     std::vector<double> plants;
     for (SeedSeason& one : cases_) {
-      plants.push_back(one.watered_on(day, {}).plants);
+      plants.push_back(one.plants_of_sound_seed(day));
     }
     sound = plants_of_sound_seed_.emplace(day, std::move(plants)).first;
   }

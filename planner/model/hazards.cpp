@@ -2,30 +2,38 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstddef>
 
 namespace nightsow::planner {
 
 namespace {
 
 constexpr double most_hazard = 30.0;
+// Up to these the first terms of the series are exact, and much quicker.
+constexpr double small_loss = 0.01;
+constexpr double small_hazard = 0.02;
 
 } // namespace
 
 double hazard_of(double loss) {
+  if (loss < small_loss) {
+    double sum = 1.0 / 8.0;
+    for (const double term : {7.0, 6.0, 5.0, 4.0, 3.0, 2.0, 1.0}) {
+      sum = 1.0 / term + loss * sum;
+    }
+    return loss * sum;
+  }
   return loss >= 1.0 ? most_hazard : std::min(most_hazard, -std::log1p(-loss));
 }
 
-double part_of(double lost, double hazard, double all_hazards) {
-  return all_hazards > 0.0 ? lost * hazard / all_hazards : 0.0;
-}
-
-double between(const std::vector<double>& sums, int first, int last) {
-  if (last < first) {
-    return 0.0;
+double loss_of(double hazard) {
+  if (hazard >= small_hazard) {
+    return -std::expm1(-hazard);
   }
-  const auto at = [&sums](int day) { return sums[static_cast<std::size_t>(day)]; };
-  return at(last) - (first > 0 ? at(first - 1) : 0.0);
+  double sum = 1.0;
+  for (const double term : {7.0, 6.0, 5.0, 4.0, 3.0, 2.0}) {
+    sum = 1.0 - hazard * (1.0 / term) * sum;
+  }
+  return hazard * sum;
 }
 
 } // namespace nightsow::planner

@@ -1,6 +1,7 @@
 #include "planner/model/seed_course.hpp"
 
 #include "climate/sun.hpp"
+#include "species-rules/development.hpp"
 #include "species-rules/drying.hpp"
 #include "species-rules/growth.hpp"
 #include "species-rules/seedling_limits.hpp"
@@ -187,6 +188,7 @@ SeedCourse seed_course(const climate::DailySeries& air,
   add_seedlings(seedlings, course);
   add_light(air, outside, seedlings, off_mat, course);
   add_rest(air, climate.latitude, course);
+  course.felt = felt_days(course);
   return course;
 }
 
@@ -194,6 +196,22 @@ SeedCourse seed_course(const climate::DailySeries& air,
 
 std::span<const float> SeedCourse::hours_of(int day) const {
   return std::span(hour_c).subspan(static_cast<std::size_t>(day) * hours_a_day, hours_a_day);
+}
+
+FeltDays felt_days(const SeedCourse& course) {
+  FeltDays felt;
+  for (int day = 0; day < course.days(); ++day) {
+    const auto entry = static_cast<std::size_t>(day);
+    const std::span<const float> hours = course.hours_of(day);
+    const auto [coldest, hottest] = std::minmax_element(hours.begin(), hours.end());
+    felt.wet_ageing.push_back(species_rules::wet_ageing(course.mean_c[entry]));
+    felt.fungus.push_back(species_rules::fungus_growth(course.mean_c[entry]));
+    felt.seedling_fungus.push_back(species_rules::fungus_growth(course.seedling_mean_c[entry]));
+    felt.swing.push_back(species_rules::swing_felt(course.swing_k[entry]));
+    felt.coldest_hour_c.push_back(static_cast<double>(*coldest));
+    felt.hottest_hour_c.push_back(static_cast<double>(*hottest));
+  }
+  return felt;
 }
 
 std::vector<SeedCourse> seed_courses(const BenchClimate& climate,

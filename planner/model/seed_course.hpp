@@ -9,6 +9,17 @@
 
 namespace nightsow::planner {
 
+/// What the days of a course mean to wet seed and seedlings of any kind, one entry a day: what a
+/// kind's own numbers are multiplied with.
+struct FeltDays {
+  std::vector<double> wet_ageing;      ///< of waiting seed: species_rules::wet_ageing
+  std::vector<double> fungus;          ///< growth of damping off at the seed, 0..1
+  std::vector<double> seedling_fungus; ///< the same at the seedlings
+  std::vector<double> swing;           ///< how much of a swing seed feels, 0..1
+  std::vector<double> coldest_hour_c;  ///< at the seed
+  std::vector<double> hottest_hour_c;
+};
+
 /// One possible course of days at one bench, as wet seed and seedlings meet it. All rows have one
 /// entry a day; `hour_c` has 24. A mat warms seed; seedlings are taken off it.
 struct SeedCourse {
@@ -28,10 +39,14 @@ struct SeedCourse {
   std::vector<double> seven_day_mean_c; ///< air at the bench
   std::vector<double> rest_rate;        ///< towards the first rest of winter growers
 
+  FeltDays felt; ///< empty in a course made by hand: each seed season then works it out
+
   [[nodiscard]] int days() const { return static_cast<int>(night_c.size()); }
 
   [[nodiscard]] std::span<const float> hours_of(int day) const;
 };
+
+[[nodiscard]] FeltDays felt_days(const SeedCourse& course);
 
 /// `wanted` courses through consecutive seasons of a bench, taken evenly from their members (fewer
 /// when there are fewer). The station's range of a day, which tells the sun, is the bench's less

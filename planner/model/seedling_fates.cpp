@@ -1,6 +1,7 @@
 #include "planner/model/seedling_fates.hpp"
 
 #include "planner/model/hazards.hpp"
+#include "planner/model/once.hpp"
 #include "species-rules/growth.hpp"
 #include "species-rules/seedling_limits.hpp"
 #include "species-rules/wet_losses.hpp"
@@ -9,6 +10,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <limits>
 #include <numeric>
 #include <utility>
 
@@ -35,21 +37,28 @@ std::array<double, hardened_days> relief_table() {
   return relief;
 }
 
-/// A day of a seedling's life, or many days at once.
-struct Stretch {
-  bool older = false; ///< by its age the limit for older seedlings holds
-  double coldest_c = 0.0;
-  double hottest_c = 0.0; ///< less what it has hardened
-  double damping = 0.0;   ///< hazard
+// Farther than so many K from a limit less than one seedling in 10^12 dies, and nothing is
+// reckoned.
+constexpr double harmless_over_frost_limit_k = 8.5;
+constexpr double harmless_under_heat_limit_k = 17.6;
+
+// Ages between which the limits do not change.
+struct Stage {
+  int from_age = 0;
+  std::size_t older = 0;    ///< 1: the limit for older seedlings holds
+  std::size_t hardened = 0; ///< 0 not, 1 half, 2 all
 };
+
+constexpr std::array<Stage, 4> stages{
+    {{1, 0, 0}, {30, 0, 1}, {species_rules::older_for_frost_days, 1, 1}, {hardened_days, 1, 2}}};
 
 /// Those that came up on one day, followed; 1 to begin with.
 struct Seedling {
   Fate fate;
   double alive = 1.0;
-  double coldest_over_limit_k = 1e9;
-  double hottest_c = -1e9;
-  double frost = 0.0; ///< hazards met so far
+  double coldest_over_limit_k = harmless_over_frost_limit_k;
+  double hottest_c = 0.0; ///< less what it has hardened
+  double frost = 0.0;     ///< hazards met so far
   double heat = 0.0;
   double damping_due = 0.0; ///< of days on which nothing else was new, not yet taken
 };
@@ -57,36 +66,46 @@ struct Seedling {
 // What each hazard takes of those that still live. Frost and heat go by the worst that was met so
 // far, so they take only what is new of it.
 void take_what_is_due(Seedling& seedling) {
-  const double lost = seedling.alive * -std::expm1(-seedling.damping_due);
+  const double lost = seedling.alive * loss_of(seedling.damping_due);
   seedling.fate.lost_wet += lost;
   seedling.alive -= lost;
   seedling.damping_due = 0.0;
 }
 
-void live_through(const Stretch& stretch, const SeedParameters& seed, Seedling& seedling) {
-  const double limit_c = stretch.older ? seed.older_frost_limit_c : seed.frost_limit_c;
-  double frost = 0.0;
-  double heat = 0.0;
-  const bool colder = stretch.coldest_c - limit_c < seedling.coldest_over_limit_k;
+/// A day of a seedling's life, or many days at once.
+struct Stretch {
+  double damping = 0.0; ///< hazard
+  double coldest_over_limit_k = 0.0;
+  double hottest_c = 0.0; ///< less what it has hardened
+};
+
+// The hazards of frost and heat are asked for only where there is worse than was met so far.
+template <class Frost, class Heat>
+void live_through(const Stretch& stretch,
+                  Frost frost_hazard,
+                  Heat heat_hazard,
+                  Seedling& seedling) {
+  const bool colder = stretch.coldest_over_limit_k < seedling.coldest_over_limit_k;
   const bool hotter = stretch.hottest_c > seedling.hottest_c;
   if (!colder && !hotter) {
     seedling.damping_due += stretch.damping;
     return;
   }
   take_what_is_due(seedling);
+  double frost = 0.0;
+  double heat = 0.0;
   if (colder) {
-    seedling.coldest_over_limit_k = stretch.coldest_c - limit_c;
-    frost = hazard_of(species_rules::frost_dead_share(stretch.coldest_c, limit_c)) - seedling.frost;
+    seedling.coldest_over_limit_k = stretch.coldest_over_limit_k;
+    const double met = frost_hazard();
+    frost = met - std::exchange(seedling.frost, met);
   }
   if (hotter) {
     seedling.hottest_c = stretch.hottest_c;
-    heat = hazard_of(species_rules::heat_dead_share(stretch.hottest_c, seed.heat_limit_c)) -
-           seedling.heat;
+    const double met = heat_hazard();
+    heat = met - std::exchange(seedling.heat, met);
   }
-  seedling.frost += frost;
-  seedling.heat += heat;
   const double all = stretch.damping + frost + heat;
-  const double lost = seedling.alive * -std::expm1(-all);
+  const double lost = seedling.alive * loss_of(all);
   seedling.fate.lost_wet += part_of(lost, stretch.damping, all);
   seedling.fate.frost += part_of(lost, frost, all);
   seedling.fate.heat += part_of(lost, heat, all);
@@ -153,7 +172,13 @@ SeedlingFates::SeedlingFates(const SeedCourse& course,
           to_come(course.coldest_c, rest.day, [](double a, double b) { return std::min(a, b); })),
       hottest_to_come_c_(
           to_come(course.hottest_c, rest.day, [](double a, double b) { return std::max(a, b); })),
-      fates_(at(course.days())) {}
+      rest_sums_(sums(course.rest_rate)), frost_limits_c_{seed.frost_limit_c,
+                                                          seed.older_frost_limit_c},
+      fates_(at(course.days())) {
+  const std::vector<double> unknown(at(rest.day), std::numeric_limits<double>::quiet_NaN());
+  frost_.fill(unknown);
+  heat_.fill(unknown);
+}
 
 const Fate& SeedlingFates::of(int emerged) {
   std::optional<Fate>& fate = fates_[at(emerged)];
@@ -167,8 +192,13 @@ int SeedlingFates::rest_of(int emerged) const {
   if (seed_.start != Start::cool || seed_.growth != Growth::winter) {
     return rest_;
   }
+  const int limb = std::min(season_.limb_begins, rest_);
+  constexpr double rounding = 1e-6;
+  if (between(rest_sums_, emerged, limb - 1) < seed_.rest_sum - rounding) {
+    return rest_;
+  }
   double sum = 0.0;
-  for (int day = emerged; day < std::min(season_.limb_begins, rest_); ++day) {
+  for (int day = emerged; day < limb; ++day) {
     sum += course_->rest_rate[at(day)];
     if (sum >= seed_.rest_sum) {
       return day;
@@ -177,35 +207,63 @@ int SeedlingFates::rest_of(int emerged) const {
   return rest_;
 }
 
+double SeedlingFates::frost_on(int day, std::size_t older) {
+  return once(frost_[older][at(day)], [&] {
+    return hazard_of(
+        species_rules::frost_dead_share(course_->coldest_c[at(day)], frost_limits_c_[older]));
+  });
+}
+
+double SeedlingFates::heat_on(int day, std::size_t hardened, double hardened_k) {
+  return once(heat_[hardened][at(day)], [&] {
+    return hazard_of(species_rules::heat_dead_share(course_->hottest_c[at(day)] - hardened_k,
+                                                    seed_.heat_limit_c));
+  });
+}
+
 // Day by day until it hardens no further; of the rest of the season only the worst counts, which is
 // known beforehand.
-Fate SeedlingFates::raised(int emerged, int rest, double& alive) const {
+Fate SeedlingFates::raised(int emerged, int rest, double& alive) {
   static const std::array<double, hardened_days> relief = relief_table();
   Seedling seedling;
+  seedling.hottest_c = seed_.heat_limit_c - harmless_under_heat_limit_k;
   const int hard = rest == rest_ ? std::min(rest, emerged + hardened_days) : rest;
-  for (int day = emerged + 1; day < hard; ++day) {
-    const int age = day - emerged;
-    live_through({age >= species_rules::older_for_frost_days,
-                  course_->coldest_c[at(day)],
-                  course_->hottest_c[at(day)] - species_rules::heat_hardening_k(age),
-                  damping_off_[at(day)] * relief.at(at(std::min(age, hardened_days) - 1))},
-                 seed_,
-                 seedling);
+  for (std::size_t i = 0; i < stages.size(); ++i) {
+    const Stage& stage = stages[i];
+    const int ends =
+        i + 1 < stages.size() ? std::min(hard, emerged + stages[i + 1].from_age) : hard;
+    const double hardened_k = species_rules::heat_hardening_k(stage.from_age);
+    for (int day = emerged + stage.from_age; day < ends; ++day) {
+      const int age = std::min(day - emerged, hardened_days);
+      live_through(
+          {damping_off_[at(day)] * relief[at(age - 1)],
+           course_->coldest_c[at(day)] - frost_limits_c_[stage.older],
+           course_->hottest_c[at(day)] - hardened_k},
+          [&] { return frost_on(day, stage.older); },
+          [&] { return heat_on(day, stage.hardened, hardened_k); },
+          seedling);
+    }
   }
   if (hard < rest) {
-    live_through({true,
-                  coldest_to_come_c_[at(hard)],
-                  hottest_to_come_c_[at(hard)] - species_rules::heat_hardening_k(hardened_days),
-                  relief.back() * between(damping_sums_, hard, rest - 1)},
-                 seed_,
-                 seedling);
+    const double hottest_c =
+        hottest_to_come_c_[at(hard)] - species_rules::heat_hardening_k(hardened_days);
+    const double limit_c = seed_.older_frost_limit_c;
+    live_through(
+        {relief.back() * between(damping_sums_, hard, rest - 1),
+         coldest_to_come_c_[at(hard)] - limit_c,
+         hottest_c},
+        [&] {
+          return hazard_of(species_rules::frost_dead_share(coldest_to_come_c_[at(hard)], limit_c));
+        },
+        [&] { return hazard_of(species_rules::heat_dead_share(hottest_c, seed_.heat_limit_c)); },
+        seedling);
   }
   take_what_is_due(seedling);
   alive = seedling.alive;
   return seedling.fate;
 }
 
-Fate SeedlingFates::fate_of(int emerged) const {
+Fate SeedlingFates::fate_of(int emerged) {
   const int rest = rest_of(emerged);
   if (emerged >= rest) {
     return {};

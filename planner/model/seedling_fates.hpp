@@ -4,6 +4,8 @@
 #include "planner/model/seed_course.hpp"
 #include "species-rules/seed_parameters.hpp"
 
+#include <array>
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -62,8 +64,10 @@ public:
 
 private:
   [[nodiscard]] int rest_of(int emerged) const;
-  [[nodiscard]] Fate fate_of(int emerged) const;
-  [[nodiscard]] Fate raised(int emerged, int rest, double& alive) const;
+  [[nodiscard]] Fate fate_of(int emerged);
+  [[nodiscard]] Fate raised(int emerged, int rest, double& alive);
+  [[nodiscard]] double frost_on(int day, std::size_t older);
+  [[nodiscard]] double heat_on(int day, std::size_t hardened, double hardened_k);
 
   const SeedCourse* course_;
   species_rules::SeedParameters seed_;
@@ -75,7 +79,12 @@ private:
   std::vector<double> growth_sums_;
   std::vector<double> coldest_to_come_c_; ///< from the day to the rest
   std::vector<double> hottest_to_come_c_;
+  std::vector<double> rest_sums_;
+  std::array<double, 2> frost_limits_c_; ///< young, older
   std::vector<std::optional<Fate>> fates_;
+  // Hazards of a day by age, worked out when first met: many ages meet the same day.
+  std::array<std::vector<double>, 2> frost_; ///< young, older
+  std::array<std::vector<double>, 3> heat_;  ///< not hardened, half, all
 };
 
 } // namespace nightsow::planner

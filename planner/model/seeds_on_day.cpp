@@ -19,11 +19,7 @@ void SeedSeason::follow_to(
     result.nights_too_warm += share - lost_waiting;
     return;
   }
-  std::vector<Passage>& passages = passages_[static_cast<std::size_t>(release.day)];
-  if (passages.empty()) {
-    passages = passages_of(release.day);
-  }
-  for (const Passage& passage : passages) {
+  for (const Passage& passage : passages_of(release.day)) {
     const bool is_up = passage.emerged && *passage.emerged <= today;
     const int to = is_up ? *passage.emerged : today;
     const double damping = between(damping_, release.day + 1, to);

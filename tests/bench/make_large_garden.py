@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
-"""Makes a garden of 100 years and 60 packets out of an invented example garden.
+"""Makes a garden of 100 years and 100 packets out of an invented example garden.
 
 The years before the example's first are its own, moved back by whole 28-year cycles of the calendar, so
-that leap days fall on leap days. 100 years is a long station record; 60 packets a large order.
+that leap days fall on leap days. 100 years is a long station record; 100 packets a large order.
 """
 import csv
 import datetime
@@ -11,7 +11,7 @@ import shutil
 import sys
 
 YEARS = 100
-PACKETS = 60
+PACKETS = 100
 
 
 def main(source, target):
@@ -41,7 +41,7 @@ def main(source, target):
         writer = csv.DictWriter(file, names)
         writer.writeheader()
         for number in range(PACKETS):
-            writer.writerow({**given[number % len(given)], "packet": f"P{number:02}"})
+            writer.writerow({**given[number % len(given)], "packet": f"P{number:03}"})
 
 
 main(*sys.argv[1:])
