@@ -9,6 +9,7 @@
 #include "planner/cli/run_learn.hpp"
 #include "planner/cli/run_nights.hpp"
 #include "planner/cli/run_plan.hpp"
+#include "planner/cli/run_record.hpp"
 #include "planner/cli/run_rules.hpp"
 #include "planner/cli/run_seed_outlook.hpp"
 #include "planner/cli/run_start.hpp"

@@ -1,8 +1,8 @@
 #include "planner/cli/command_line.hpp"
 
 #include "climate/base/problem.hpp"
-#include "planner/cli/typed_journal.hpp"
 #include "planner/cli/typed_learn.hpp"
+#include "planner/cli/typed_record.hpp"
 #include "planner/cli/typed_rules.hpp"
 #include "planner/cli/typed_seed.hpp"
 #include "planner/cli/typed_values.hpp"
@@ -220,34 +220,6 @@ StartCommand start_command(const TypedWords& typed) {
   return command;
 }
 
-std::optional<Command> record_command(const TypedWords& typed) {
-  if (typed.command == "sow") {
-    return typed_sow(typed);
-  }
-  if (typed.command == "count") {
-    return typed_count(typed);
-  }
-  if (typed.command == "account") {
-    return AccountCommand{typed.entry_words, typed.all};
-  }
-  if (typed.command == "journal list") {
-    return JournalListCommand{};
-  }
-  if (typed.command == "journal undo") {
-    return typed_journal_undo(typed);
-  }
-  if (typed.command == "journal export") {
-    return typed_journal_export(typed);
-  }
-  if (typed.command == "journal import") {
-    return typed_journal_import(typed);
-  }
-  if (typed.command == "journal salvage") {
-    return typed_journal_salvage(typed);
-  }
-  return std::nullopt;
-}
-
 Command command_of(const TypedWords& typed, std::optional<int> season) {
   if (!typed.show.empty()) {
     return ShowText{typed.show};
@@ -297,7 +269,7 @@ Command command_of(const TypedWords& typed, std::optional<int> season) {
   if (typed.command == "review") {
     return ReviewCommand{{season}};
   }
-  if (auto record = record_command(typed)) {
+  if (auto record = typed_record(typed)) {
     return *std::move(record);
   }
   assert(typed.command == "start");

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "climate/archive/fetch.hpp"
 #include "climate/base/date.hpp"
 #include "planner/answers/climate_report.hpp"
 #include "planner/answers/nights.hpp"
@@ -11,7 +10,7 @@
 #include "planner/answers/whatif.hpp"
 #include "planner/cli/learn_commands.hpp"
 #include "planner/cli/record_commands.hpp"
-#include "planner/garden/new_garden.hpp"
+#include "planner/cli/start_commands.hpp"
 #include "planner/garden/other_place.hpp"
 
 #include <filesystem>
@@ -65,18 +64,6 @@ struct ClimateCommand {
 
 struct BacktestCommand {};
 
-struct FetchCommand {
-  climate::Archive archive = climate::Archive::station;
-  std::string station; ///< empty: the nearest
-  std::optional<Date> from;
-  std::string base_url; ///< empty: the archive's own
-  bool dry_run = false;
-  std::optional<int> timeout_s;   ///< for one attempt
-  std::optional<double> latitude; ///< both or neither: in place of garden.json's
-  std::optional<double> longitude;
-  std::optional<double> elevation_m;
-};
-
 struct RulesListCommand {
   RulesListRequest request; ///< its in_hand is still empty
   bool in_hand = false;     ///< of the garden's packets only
@@ -108,12 +95,6 @@ struct SeedOutlookCommand {
   bool why = false;
 };
 
-struct StartCommand {
-  std::filesystem::path folder;   ///< empty: the present folder
-  std::filesystem::path readings; ///< the weather file, where it is now
-  NewGarden garden;               ///< its readings_file is still empty
-};
-
 /// --help or --version: the text is ready.
 struct ShowText {
   std::string text;
@@ -134,10 +115,19 @@ using Command = std::variant<PlanCommand,
                              RulesGapsCommand,
                              RulesSchemaCommand,
                              SeedOutlookCommand,
+                             PacketListCommand,
+                             PacketAddCommand,
+                             PacketUseCommand,
                              SowCommand,
                              CountCommand,
                              AccountCommand,
+                             CountSheetCommand,
+                             CheckCommand,
+                             WaterCommand,
+                             NoteCommand,
+                             MoveCommand,
                              JournalListCommand,
+                             JournalShowCommand,
                              JournalUndoCommand,
                              JournalExportCommand,
                              JournalImportCommand,

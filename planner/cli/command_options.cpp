@@ -1,5 +1,7 @@
 #include "planner/cli/command_options.hpp"
 
+#include "planner/cli/option_parts.hpp"
+#include "planner/cli/record_options.hpp"
 #include "planner/version.hpp"
 
 #include <CLI/CLI.hpp>
@@ -11,32 +13,6 @@
 namespace nightsow::planner {
 
 namespace {
-
-std::string example(std::string_view words) {
-  return fmt::format("Example:\n  nightsow {}\n", words);
-}
-
-std::string command_footer(std::string_view words) {
-  return example(words) +
-         "\nOptions for every command (nightsow --help says what they do):\n"
-         "  --garden DIR --today DATE --season YEAR --json --quiet --strict --fahrenheit";
-}
-
-CLI::Option* option(CLI::App& app,
-                    const char* name,
-                    TypedWords::MaybeText& value,
-                    const char* type,
-                    const char* what) {
-  return app.add_option(name, value, what)->type_name(type);
-}
-
-void flag(CLI::App& app, const char* name, bool& value, const char* what) {
-  app.add_flag(name, value, what)->disable_flag_override();
-}
-
-CLI::App& command(CLI::App& parent, const char* name, const char* what) {
-  return *parent.add_subcommand(name, what)->group("Commands");
-}
 
 void add_common(CLI::App& app, TypedWords& typed) {
   option(app, "--garden", typed.garden, "DIR", "the garden's folder (default: the present folder)");
@@ -217,75 +193,6 @@ void add_rules(CLI::App& app, TypedWords& typed) {
   schema.footer(command_footer("rules schema > rule.schema.json"));
 }
 
-void add_sow(CLI::App& app, TypedWords& typed) {
-  CLI::App& sow = command(app, "sow", "write down that seed was sown");
-  sow.add_option("WHAT SEEDS", typed.entry_words, "a packet or taxon, then the number of seeds")
-      ->type_name("");
-  option(sow, "--on", typed.on, "DATE", "the day of sowing (default: today)");
-  option(sow, "--pots", typed.pots, "N", "in so many pots (default: 1)");
-  option(sow, "--bench", typed.bench, "NAME", "where (default: the packet's bench, or the first)");
-  option(sow, "--mat", typed.mat, "NAME", "on this heat mat");
-  option(sow, "--cover", typed.cover, "TEXT", "what covers the seed: grit, sand, none");
-  option(sow, "--mix", typed.mix, "TEXT", "the recipe of the mix");
-  option(sow, "--treatment", typed.treatment, "TEXT", "soaked, smoked, filed");
-  option(sow, "--trial", typed.trial, "NAME", "part of this trial");
-  option(sow, "--arm", typed.arm, "NAME", "with --trial: this arm of it");
-  flag(sow, "--dry", typed.dry, "not watered that day");
-  sow.footer(command_footer("--garden my-garden sow Albuca spiralis 25 --cover grit"));
-}
-
-void add_count(CLI::App& app, TypedWords& typed) {
-  CLI::App& count = command(app, "count", "write down how many seedlings of a sowing are up");
-  count
-      .add_option("WHAT SEEN",
-                  typed.entry_words,
-                  "a sowing's number, packet or taxon, then seedlings alive")
-      ->type_name("");
-  option(count, "--on", typed.on, "DATE", "the day of the count (default: today)");
-  option(count, "--dead", typed.dead, "N", "so many died since the count before");
-  option(
-      count, "--of", typed.cause, "CAUSE", "damping-off, gnats, snails, heat, dry, frost, other");
-  option(count, "--phase", typed.phase, "WORD", "before-rest or back-after-rest");
-  count.footer(command_footer("--garden my-garden count albuca 7 --dead 2 --of damping-off"));
-}
-
-void add_account(CLI::App& app, TypedWords& typed) {
-  CLI::App& account =
-      command(app, "account", "where the seeds of a sowing are that are not up, and what to do");
-  account
-      .add_option("SOWING",
-                  typed.entry_words,
-                  "a sowing's number, packet or taxon (default: all that are open)")
-      ->type_name("");
-  flag(account, "--all", typed.all, "closed sowings, too: all up, or all their seasons over");
-  account.footer(command_footer("--garden my-garden account albuca"));
-}
-
-void add_journal(CLI::App& app, TypedWords& typed) {
-  CLI::App& journal = command(app, "journal", "what was written down, and how to undo it");
-  journal.footer(command_footer("--garden my-garden journal list"));
-  journal.require_subcommand(0, 1);
-  CLI::App& list = command(journal, "list", "every entry, undone ones too");
-  list.footer(command_footer("--garden my-garden journal list"));
-  CLI::App& undo = command(journal, "undo", "an entry counts no more; undo its undoing to go back");
-  option(undo, "ENTRY", typed.entry, "", "the number of the entry");
-  undo.footer(command_footer("--garden my-garden journal undo 12"));
-  CLI::App& exported =
-      command(journal, "export", "all entries as a table for spreadsheets (CSV), or with --json");
-  option(exported, "--csv", typed.csv, "FILE", "write it to a file (default: standard output)");
-  exported.footer(command_footer("--garden my-garden journal export --csv journal.csv"));
-  CLI::App& imported =
-      command(journal, "import", "write down the entries of such a table, each once");
-  option(imported, "FILE", typed.into, "", "the table; `journal export` shows its columns");
-  flag(imported, "--partial", typed.partial, "the sound rows although others are faulty");
-  flag(imported, "--dry-run", typed.dry_run, "only tell what would be written down");
-  imported.footer(command_footer("--garden my-garden journal import counts.csv"));
-  CLI::App& salvage =
-      command(journal, "salvage", "copy what can be read of a damaged journal into a new file");
-  option(salvage, "FILE", typed.into, "", "the new file");
-  salvage.footer(command_footer("--garden my-garden journal salvage my-garden/saved.db"));
-}
-
 void add_learn(CLI::App& app, TypedWords& typed) {
   CLI::App& learn = command(app, "learn", "what your record says: shares, times, trials, limits");
   learn.add_option("TAXON", typed.taxon, "families, genera or species (default: all sown)")
@@ -349,10 +256,7 @@ void add_commands(CLI::App& app, TypedWords& typed) {
   add_backtest(app);
   add_fetch(app, typed);
   add_rules(app, typed);
-  add_sow(app, typed);
-  add_count(app, typed);
-  add_account(app, typed);
-  add_journal(app, typed);
+  add_record_commands(app, typed);
   add_learn(app, typed);
   add_review(app);
   add_start(app, typed);

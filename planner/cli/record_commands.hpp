@@ -1,14 +1,40 @@
 #pragma once
 
+#include "planner/answers/packet_list.hpp"
+#include "planner/journal/filter_entries.hpp"
+#include "planner/journal/quick_care.hpp"
 #include "planner/journal/quick_entry.hpp"
 
 #include <filesystem>
+#include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace nightsow::planner {
 
 // The commands that keep the record.
+
+struct PacketListCommand {
+  PacketListRequest request;
+};
+
+/// What was typed into one column of packets.csv.
+struct TypedCell {
+  std::string column;
+  std::string typed; ///< the option
+  std::string cell;
+};
+
+struct PacketAddCommand {
+  std::string taxon; ///< empty: that of `from`
+  std::vector<TypedCell> cells;
+  std::string from; ///< the sowing of whose plants it was harvested; empty: bought or given
+};
+
+struct PacketUseCommand {
+  QuickPacketUse typed;
+};
 
 struct SowCommand {
   QuickSowing typed;
@@ -24,10 +50,40 @@ struct AccountCommand {
   bool all = false;                ///< closed ones, too
 };
 
-struct JournalListCommand {};
+/// Prints the sheet, or enters one from standard input where that is no terminal and not empty.
+struct CountSheetCommand {
+  std::optional<Date> on;
+  bool dry_run = false;
+};
 
+struct CheckCommand {
+  std::variant<QuickPressTest, QuickGerminationTest> typed;
+};
+
+struct WaterCommand {
+  QuickWatering typed;
+};
+
+struct NoteCommand {
+  QuickNote typed;
+};
+
+struct MoveCommand {
+  QuickMove typed;
+};
+
+struct JournalListCommand {
+  EntryFilter filter;
+};
+
+struct JournalShowCommand {
+  std::string what; ///< the number of an entry, or what a sowing is called
+};
+
+/// All of them that count, from the last back.
 struct JournalUndoCommand {
-  EntryId entry = 0;
+  EntryId first = 0;
+  EntryId last = 0;
 };
 
 struct JournalExportCommand {

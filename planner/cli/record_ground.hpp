@@ -5,6 +5,8 @@
 #include "planner/garden/garden.hpp"
 
 #include <filesystem>
+#include <string>
+#include <vector>
 
 namespace nightsow::planner {
 
@@ -15,5 +17,12 @@ namespace nightsow::planner {
 [[nodiscard]] Date today_in(const Garden& garden,
                             const CommonOptions& common,
                             const Surroundings& around);
+
+/// The names of the garden's benches, in their order.
+[[nodiscard]] std::vector<std::string> bench_names(const Garden& garden);
+
+/// The bench of that name, capitals or not; a garden without benches takes any. Throws UsageError
+/// with the nearest name when there is none.
+[[nodiscard]] std::string bench_typed(const std::string& name, const Garden& garden);
 
 } // namespace nightsow::planner

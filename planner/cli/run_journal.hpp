@@ -20,6 +20,10 @@ namespace nightsow::planner {
                           const CommonOptions& common,
                           const Surroundings& around);
 
+[[nodiscard]] Outcome run(const JournalShowCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
 [[nodiscard]] Outcome run(const JournalUndoCommand& command,
                           const CommonOptions& common,
                           const Surroundings& around);

@@ -30,14 +30,13 @@ std::string refusal(const PlannedImport& plan, std::string_view file, bool stric
   for (const Problem& fault : plan.faults) {
     notes += problem_line(fault);
   }
-  return notes +
-         fmt::format("error: {}: {} {} not be taken, and nothing was imported; correct {}{}\n",
-                     file,
-                     plan.faulty_rows,
-                     plan.faulty_rows == 1 ? "row can" : "rows can",
-                     plan.faulty_rows == 1 ? "it" : "them",
-                     strict ? ", or leave out --strict"
-                            : ", or add --partial to import the others");
+  return notes + fmt::format("error: {}: {} {} be taken, and nothing was imported; correct {}{}\n",
+                             file,
+                             plan.faulty_rows,
+                             plan.faulty_rows == 1 ? "row cannot" : "rows cannot",
+                             plan.faulty_rows == 1 ? "it" : "them",
+                             strict ? ", or leave out --strict"
+                                    : ", or add --partial to import the others");
 }
 
 [[noreturn]] void refuse_changed(const std::string& file) {

@@ -1,7 +1,7 @@
 #include "planner/cli/saved_plans.hpp"
 
 #include "climate/base/file.hpp"
-#include "climate/base/file_lock.hpp"
+#include "climate/base/folder_lock.hpp"
 #include "planner/answers/plan_marks.hpp"
 #include "planner/render/saved.hpp"
 
@@ -91,7 +91,7 @@ fs::path save_plan(const fs::path& garden, const LoadedGarden& loaded, PlanAnswe
                         "",
                         "check the garden's folder and its permissions"});
   }
-  const FileLock lock{file.parent_path() / ".lock"};
+  const FolderLock lock{file.parent_path()};
   const int before = is_there(file) ? read_saved(garden, answer.season).saves : 0;
   answer.saves = before + 1;
   write_atomically(file, saved_plan_text(answer, plan_marks(loaded)));

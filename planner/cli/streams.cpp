@@ -4,6 +4,7 @@
 
 #include <unistd.h>
 
+#include <array>
 #include <cerrno>
 #include <chrono>
 #include <csignal>
@@ -54,6 +55,32 @@ Surroundings look_around() {
 
 void ignore_broken_pipes() {
   static_cast<void>(std::signal(SIGPIPE, SIG_IGN));
+}
+
+std::string read_standard_input() {
+  std::string text;
+  if (::isatty(STDIN_FILENO) == 1) {
+    return text;
+  }
+  std::array<char, 4096> part{};
+  while (true) {
+    const ssize_t bytes = ::read(STDIN_FILENO, part.data(), part.size());
+    if (bytes == 0) {
+      return text;
+    }
+    if (bytes > 0) {
+      text.append(part.data(), static_cast<std::size_t>(bytes));
+    } else if (errno != EINTR) {
+      throw StorageError(
+          {Severity::error,
+           "standard input",
+           0,
+           0,
+           "cannot be read: " + std::error_code(errno, std::generic_category()).message(),
+           "",
+           "check where it comes from"});
+    }
+  }
 }
 
 void write_answer(std::string_view text) {

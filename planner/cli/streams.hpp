@@ -2,6 +2,7 @@
 
 #include "planner/cli/outcome.hpp"
 
+#include <string>
 #include <string_view>
 
 namespace nightsow::planner {
@@ -12,6 +13,9 @@ namespace nightsow::planner {
 
 /// From now on a reader that goes away is an error of the write, not the end of the program.
 void ignore_broken_pipes();
+
+/// All of standard input; empty when it is a terminal. Throws StorageError when it cannot be read.
+[[nodiscard]] std::string read_standard_input();
 
 /// Writes the whole answer. A reader that has seen enough (`| head`) is no failure.
 /// Throws StorageError when stdout cannot take it.

@@ -1,73 +1,18 @@
 #include "planner/cli/typed_journal.hpp"
 
-#include "planner/cli/typed_values.hpp"
+#include "planner/cli/typed_entry_parts.hpp"
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
-#include <charconv>
-#include <span>
 #include <string>
 #include <string_view>
-#include <utility>
-#include <vector>
 
 namespace nightsow::planner {
-
-namespace {
-
-// Nobody counts higher by eye; a longer number is a slip.
-constexpr int most = 1'000'000;
-
-int whole_number(std::string_view option, std::string_view text, int least) {
-  int number = 0;
-  const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
-  if (fault != std::errc{} || end != text.data() + text.size() || number < least || number > most) {
-    wrong_use(option,
-              shown(text) + " is no such number",
-              fmt::format("a whole number from {} to {}", least, most));
-  }
-  return number;
-}
-
-std::string maybe_text(std::string_view option, const TypedWords::MaybeText& text) {
-  return text ? typed_text(option, *text) : std::string{};
-}
-
-std::optional<Date> maybe_date(const TypedWords::MaybeText& text) {
-  return text ? std::optional(typed_date("--on", *text)) : std::nullopt;
-}
-
-/// "Albuca spiralis 25", in two words or three.
-std::pair<std::string, int> name_and_number(std::string_view command,
-                                            const std::vector<std::string>& words,
-                                            int least) {
-  if (words.size() < 2) {
-    wrong_use(command,
-              "a name and a number are needed",
-              fmt::format("such as: {} albuca 7", command),
-              "add what is missing; nothing was written");
-  }
-  const std::span<const std::string> name(words.data(), words.size() - 1);
-  return {typed_text(command, fmt::format("{}", fmt::join(name, " "))),
-          whole_number(command, words.back(), least)};
-}
-
-template <typename Kind>
-Kind one_of(std::string_view option,
-            const TypedWords::MaybeText& text,
-            const std::vector<std::string>& words) {
-  return text ? static_cast<Kind>(typed_word(option, *text, words)) : Kind{};
-}
-
-} // namespace
 
 SowCommand typed_sow(const TypedWords& typed) {
   const auto [what, seeds] = name_and_number("nightsow sow", typed.entry_words, 1);
   QuickSowing sowing;
   sowing.what = what;
   sowing.seeds = seeds;
-  sowing.on = maybe_date(typed.on);
+  sowing.on = maybe_date("--on", typed.on);
   if (typed.pots) {
     sowing.pots = whole_number("--pots", *typed.pots, 1);
   }
@@ -85,12 +30,25 @@ SowCommand typed_sow(const TypedWords& typed) {
   return {sowing};
 }
 
+CountSheetCommand typed_count_sheet(const TypedWords& typed) {
+  if (!typed.entry_words.empty() || typed.dead || typed.cause || typed.phase) {
+    wrong_use("--sheet",
+              "takes its counts from standard input",
+              "",
+              "leave out the other words, or --sheet");
+  }
+  return {maybe_date("--on", typed.on), typed.dry_run};
+}
+
 CountCommand typed_count(const TypedWords& typed) {
+  if (typed.dry_run) {
+    wrong_use("--dry-run", "goes with --sheet", "", "leave it out; a count can be undone");
+  }
   const auto [what, seen] = name_and_number("nightsow count", typed.entry_words, 0);
   QuickCount count;
   count.what = what;
   count.seen = seen;
-  count.on = maybe_date(typed.on);
+  count.on = maybe_date("--on", typed.on);
   if (typed.cause && !typed.dead) {
     wrong_use("--of", "is what seedlings died of", "", "add --dead");
   }
@@ -107,14 +65,33 @@ CountCommand typed_count(const TypedWords& typed) {
   return {count};
 }
 
+JournalListCommand typed_journal_list(const TypedWords& typed) {
+  JournalListCommand command;
+  command.filter.packet = maybe_text("--packet", typed.packet);
+  command.filter.since = maybe_date("--since", typed.since);
+  return command;
+}
+
+JournalShowCommand typed_journal_show(const TypedWords& typed) {
+  return {name_typed("nightsow journal show", typed.entry_words, "nightsow journal show 12")};
+}
+
 JournalUndoCommand typed_journal_undo(const TypedWords& typed) {
+  constexpr std::string_view name = "nightsow journal undo";
   if (!typed.entry) {
-    wrong_use("nightsow journal undo",
+    wrong_use(name,
               "no entry is named",
-              "its number",
+              "its number, or several as 12-20",
               "`nightsow journal list` shows the numbers");
   }
-  return {whole_number("nightsow journal undo", *typed.entry, 1)};
+  const std::string_view entry = *typed.entry;
+  const std::size_t dash = entry.find('-');
+  if (dash == std::string_view::npos || dash == 0) {
+    const int one = whole_number(name, entry, 1);
+    return {one, one};
+  }
+  const int first = whole_number(name, entry.substr(0, dash), 1);
+  return {first, whole_number(name, entry.substr(dash + 1), first)};
 }
 
 JournalExportCommand typed_journal_export(const TypedWords& typed) {

@@ -9,6 +9,9 @@ namespace nightsow::planner {
 
 [[nodiscard]] SowCommand typed_sow(const TypedWords& typed);
 [[nodiscard]] CountCommand typed_count(const TypedWords& typed);
+[[nodiscard]] CountSheetCommand typed_count_sheet(const TypedWords& typed);
+[[nodiscard]] JournalListCommand typed_journal_list(const TypedWords& typed);
+[[nodiscard]] JournalShowCommand typed_journal_show(const TypedWords& typed);
 [[nodiscard]] JournalUndoCommand typed_journal_undo(const TypedWords& typed);
 [[nodiscard]] JournalExportCommand typed_journal_export(const TypedWords& typed);
 [[nodiscard]] JournalImportCommand typed_journal_import(const TypedWords& typed);

@@ -88,6 +88,34 @@ struct TypedWords {
   MaybeText dead;
   MaybeText cause;
   MaybeText phase;
+  bool as_sheet = false;
+  // packet; `stored`, `tested`, `bench`, `from` are others' too
+  MaybeText id;
+  MaybeText harvested;
+  MaybeText received;
+  MaybeText wanted;
+  MaybeText grown_in;
+  MaybeText number;
+  MaybeText provenance;
+  MaybeText source;
+  MaybeText notes;
+  MaybeText purpose;
+  bool irreplaceable = false;
+  // check; its --of is `cause`
+  MaybeText firm;
+  MaybeText soft;
+  MaybeText germinated;
+  MaybeText at;
+  // water, note, journal move
+  bool first = false;
+  bool dry_rest = false;
+  bool rewet = false;
+  MaybeText photo;
+  MaybeText shade;
+  MaybeText bag;
+  // journal list
+  MaybeText packet;
+  MaybeText since;
   // journal undo, journal salvage, journal import, which also has `dry_run`; export has `csv`
   MaybeText entry;
   MaybeText into;

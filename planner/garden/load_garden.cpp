@@ -25,7 +25,6 @@ namespace fs = std::filesystem;
 
 // Messages name files as the garden does, whatever folder the command was started in.
 constexpr std::string_view garden_file_name = "garden.json";
-constexpr std::string_view packet_file_name = "packets.csv";
 constexpr std::string_view sown_file_name = "sown.csv";
 
 // A file with thousands of bad rows has one cause; five show it.

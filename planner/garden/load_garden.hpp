@@ -21,7 +21,8 @@
 
 namespace nightsow::planner {
 
-/// The journal's file in the garden's folder.
+/// The files of seed in hand and of the record, in the garden's folder.
+inline constexpr std::string_view packet_file_name = "packets.csv";
 inline constexpr std::string_view journal_file_name = "journal.db";
 
 /// What one weather file turned out to be.

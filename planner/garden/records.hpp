@@ -26,7 +26,7 @@ struct RecordedSowing {
   std::string packet_id;           ///< id of the row in packets.csv; empty: of no packet there
   std::string taxon;               ///< as written
   Date on{};                       ///< seed put into the pot, wet or dry
-  std::optional<Date> first_water; ///< empty: still dry, or not noted
+  std::optional<Date> first_water; ///< or of its first watering; empty: still dry, or not noted
   int seeds = 0;                   ///< 1 or more
   int pots = 1;                    ///< 1 or more
   std::string bench;     ///< where it was sown; later moves are in Records::moves; may be empty

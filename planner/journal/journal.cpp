@@ -64,9 +64,6 @@ EntryId Journal::add_press_test(const PressTest& test) {
 }
 
 EntryId Journal::add_germination_test(const PacketTest& test) {
-  if (!test.test.on) {
-    refuse("test", "the germination test has no day", "the day on which it was counted");
-  }
   return add(test);
 }
 
@@ -118,6 +115,9 @@ std::vector<Entry> Journal::entries() const {
 }
 
 EntryId Journal::add(const EntryValue& value) {
+  if (const auto* test = std::get_if<PacketTest>(&value); test != nullptr && !test->test.on) {
+    refuse("test", "the germination test has no day", "the day on which it was counted");
+  }
   EntryId id = 0;
   const auto write = [&] {
     check_sowing(value);

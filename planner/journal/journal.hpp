@@ -43,6 +43,8 @@ public:
   EntryId add_move(const Move& move);
   EntryId add_note(const Note& note);
   EntryId add_packet_use(const PacketUse& use);
+  /// Any of them.
+  EntryId add(const EntryValue& value);
 
   /// Takes out an entry, or, of an undo, brings back what it took out. With a sowing goes all that
   /// belongs to it. `today` is the day of the undoing. Throws UsageError when there is no such
@@ -62,7 +64,6 @@ public:
   [[nodiscard]] std::vector<Entry> entries() const;
 
 private:
-  EntryId add(const EntryValue& value);
   void check_sowing(const EntryValue& value) const;
   [[nodiscard]] bool is_undone(EntryId entry) const;
 

@@ -38,11 +38,6 @@ struct QuickCount {
   CountPhase phase = CountPhase::emerged;
 };
 
-/// Which sowings are spoken of: the one with that number; those of the packet with that id; those
-/// of that taxon, capitals or not; those whose taxon begins so. The first of these that finds any.
-[[nodiscard]] std::vector<RecordedSowing> sowings_called(const std::string& what,
-                                                         const Records& records);
-
 /// The sowing that was meant: of the packet called so, on the bench of the packet or the garden's
 /// first, watered on that day unless `dry`. Of no packet when none in hand is called so; the taxon
 /// is then as typed. Throws UsageError when several packets are called so, and lists them, and for

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <type_traits>
+#include <unordered_map>
 #include <unordered_set>
 #include <utility>
 
@@ -76,6 +77,22 @@ template <typename Visit> void for_each_list(Records& records, Visit visit) {
   visit(records.uses);
 }
 
+// Seed that was sown dry got its first water with the first watering that was written down.
+void take_first_waters(Records& records) {
+  std::unordered_map<EntryId, Date> first;
+  for (const Watering& watering : records.waterings) {
+    if (watering.kind != WateringKind::dry_rest) {
+      first.emplace(watering.sowing, watering.on);
+    }
+  }
+  for (RecordedSowing& sowing : records.sowings) {
+    const auto at = first.find(sowing.id);
+    if (!sowing.first_water && at != first.end()) {
+      sowing.first_water = at->second;
+    }
+  }
+}
+
 } // namespace
 
 std::vector<Entry> read_entries(const std::filesystem::path& file) {
@@ -102,6 +119,7 @@ Records records_of(const std::vector<Entry>& entries) {
     }
   }
   for_each_list(records, [](auto& list) { by_date(list); });
+  take_first_waters(records);
   return records;
 }
 

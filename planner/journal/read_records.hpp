@@ -14,7 +14,8 @@ namespace nightsow::planner {
 [[nodiscard]] std::vector<Entry> read_entries(const std::filesystem::path& file);
 
 /// What counts of these entries: without what was undone, and without what belongs to a sowing that
-/// was undone. Each list by date, then number.
+/// was undone. Each list by date, then number. A sowing without first water gets the day of its
+/// first watering, if there is one.
 [[nodiscard]] Records records_of(const std::vector<Entry>& entries);
 
 /// records_of(read_entries(file)).

@@ -22,6 +22,21 @@ namespace nightsow::planner {
                                        const EntryValue& value,
                                        const RecordedSowing* sowing = nullptr);
 
+/// One of several entries made by one command.
+struct EnteredRow {
+  EntryId id = 0; ///< 0: it was only tried
+  EntryValue value;
+  std::string taxon; ///< of the sowing that it belongs to; may be empty
+};
+
+/// They as a table, and how to undo them all. `tried`: nothing was written.
+[[nodiscard]] std::string entered_rows_text(const std::vector<EnteredRow>& rows,
+                                            bool tried,
+                                            const TextStyle& style);
+
+/// {"written": …, "entered": […]}, each as one of the entries of journal_json.
+[[nodiscard]] std::string entered_rows_json(const std::vector<EnteredRow>& rows, bool tried);
+
 /// {"entered": …} as one of the entries of journal_json.
 [[nodiscard]] std::string entered_json(EntryId id, const EntryValue& value);
 

@@ -58,26 +58,30 @@ std::string known_text(const std::vector<EntryKnown>& known) {
   return text;
 }
 
+// What was only tried has no numbers yet.
+std::string entered_sentence(const ImportSummary& summary) {
+  const std::size_t number = summary.entered.size();
+  const auto first = summary.entered.front().id;
+  const auto last = summary.entered.back().id;
+  const std::string numbers = summary.tried ? ""
+                                            : fmt::format("; {} {}",
+                                                          first == last ? "entry" : "entries",
+                                                          range_text(first, last, " to "));
+  return fmt::format("{} {} from {}: {}{}.",
+                     counted(number, "entry", "entries"),
+                     summary.tried ? "would be written down"
+                     : number == 1 ? "is written down"
+                                   : "are written down",
+                     summary.file,
+                     kinds_text(summary.entered),
+                     numbers);
+}
+
 } // namespace
 
 std::string import_text(const ImportSummary& summary) {
-  std::string text;
-  if (summary.entered.empty()) {
-    text = fmt::format("Nothing new in {}.\n", summary.file);
-  } else {
-    const auto first = summary.entered.front().id;
-    const auto last = summary.entered.back().id;
-    text = paragraph("",
-                     fmt::format("{} {} from {}: {}; {} {}.",
-                                 counted(summary.entered.size(), "entry", "entries"),
-                                 summary.tried                 ? "would be written down"
-                                 : summary.entered.size() == 1 ? "is written down"
-                                                               : "are written down",
-                                 summary.file,
-                                 kinds_text(summary.entered),
-                                 first == last ? "entry" : "entries",
-                                 range_text(first, last, " to ")));
-  }
+  std::string text = summary.entered.empty() ? fmt::format("Nothing new in {}.\n", summary.file)
+                                             : paragraph("", entered_sentence(summary));
   text += known_text(summary.known);
   if (summary.left_out > 0) {
     text += fmt::format("{} left out for {} faults.\n",

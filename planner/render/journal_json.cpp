@@ -99,6 +99,21 @@ std::string journal_json(const std::vector<Entry>& entries) {
   return json_dump(json);
 }
 
+std::string entered_rows_json(const std::vector<EnteredRow>& rows, bool tried) {
+  Json json = json_top();
+  json["written"] = !tried;
+  json["entered"] = Json::array();
+  for (const EnteredRow& row : rows) {
+    Json one = json_of(row.id, row.value);
+    if (tried) {
+      one["entry"] = nullptr;
+    }
+    std::visit([&](const auto& told) { put(one, told); }, row.value);
+    json["entered"].push_back(std::move(one));
+  }
+  return json_dump(json);
+}
+
 std::string entered_json(EntryId id, const EntryValue& value) {
   Json json = json_top();
   Json& one = json["entered"] = json_of(id, value);

@@ -5,6 +5,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <utility>
+
 namespace nightsow::planner {
 
 std::string journal_text(const std::vector<Entry>& entries, const TextStyle& style) {
@@ -21,6 +24,40 @@ std::string journal_text(const std::vector<Entry>& entries, const TextStyle& sty
   }
   return table_text(
       {{"Entry", Align::right}, {"Day"}, {"Kind"}, {"What", Align::left, true}}, rows, style);
+}
+
+std::string entered_rows_text(const std::vector<EnteredRow>& rows,
+                              bool tried,
+                              const TextStyle& style) {
+  if (rows.empty()) {
+    return "Nothing was looked at, so nothing is written down.\n";
+  }
+  std::vector<Column> columns{
+      {"Entry", Align::right}, {"Day"}, {"Taxon"}, {"What", Align::left, true}};
+  const bool taxa = std::any_of(
+      rows.begin(), rows.end(), [](const EnteredRow& row) { return !row.taxon.empty(); });
+  std::vector<TableRow> table;
+  table.reserve(rows.size());
+  for (const EnteredRow& row : rows) {
+    std::vector<std::string> cells{tried ? "-" : std::to_string(row.id),
+                                   format_iso_date(day_of(row.value)),
+                                   row.taxon,
+                                   entry_words(row.value)};
+    if (!taxa) {
+      cells.erase(cells.begin() + 2);
+    }
+    table.push_back({std::move(cells)});
+  }
+  if (!taxa) {
+    columns.erase(columns.begin() + 2);
+  }
+  const std::string text = table_text(columns, table, style);
+  if (tried) {
+    return text + "Nothing was written: --dry-run only shows it.\n";
+  }
+  return text + fmt::format("Not so? nightsow journal undo {}{}\n",
+                            rows.front().id,
+                            rows.size() > 1 ? fmt::format("-{}", rows.back().id) : "");
 }
 
 std::string entered_text(EntryId id, const EntryValue& value, const RecordedSowing* sowing) {

@@ -64,7 +64,10 @@ std::string words(const Watering& watering) {
 }
 
 std::string words(const Move& move) {
-  return fmt::format("sowing {}: {} {}", move.sowing, journal_word(move.kind), move.to);
+  return fmt::format("sowing {}: {} {}",
+                     move.sowing,
+                     move.kind == MoveKind::bench ? "moved to" : journal_word(move.kind),
+                     move.to);
 }
 
 std::string words(const Note& note) {

@@ -9,6 +9,7 @@ A case is a folder tests/cli/COMMAND/CASE with these files, of which only `argum
     garden      what the working folder is a fresh copy of: south (when left out), north, or empty
     setup       lines for sh, run in the working folder first; they may use $EXAMPLES, the folder of
                 the example gardens, and $NIGHTSOW, the program
+    stdin       what the program is given on standard input; left out: nothing
     stdout_to   "full disk" or "nobody": where the answer goes instead of being compared
     times       how often to run it, each time with the same result; 1 when left out
     afterwards  lines for sh, run in the working folder last; what they print is compared too
@@ -68,7 +69,7 @@ def run_lines(lines, folder, program):
     return done.stdout
 
 
-def run_program(program, words, folder, stdout_to):
+def run_program(program, words, folder, stdout_to, stdin=""):
     """Returns exit code, stdout and stderr."""
     if stdout_to == "full disk":
         with open("/dev/full", "wb") as out:
@@ -86,7 +87,7 @@ def run_program(program, words, folder, stdout_to):
             os.close(writer)
         return done.returncode, "", done.stderr.decode()
     done = subprocess.run([program, *words], cwd=folder, capture_output=True,
-                          stdin=subprocess.DEVNULL, env=ENVIRONMENT, timeout=SECONDS_AT_MOST)
+                          input=stdin.encode(), env=ENVIRONMENT, timeout=SECONDS_AT_MOST)
     return done.returncode, done.stdout.decode(), done.stderr.decode()
 
 
@@ -109,7 +110,8 @@ def results(program, case):
         run_lines(text_of(case / "setup"), folder, program)
         came = None
         for _ in range(int(text_of(case / "times", "1"))):
-            code, out, err = run_program(program, words, folder, text_of(case / "stdout_to").strip())
+            code, out, err = run_program(program, words, folder, text_of(case / "stdout_to").strip(),
+                                         text_of(case / "stdin"))
             again = {"exit": f"{code}\n", "stdout": out, "stderr": err}
             if came is not None and came != again:
                 raise Broken("the same call gave two different results")

@@ -9,8 +9,10 @@ must make an answer invalid is tried too: a validator that lets everything pass 
 
 import json
 import pathlib
+import shutil
 import subprocess
 import sys
+import tempfile
 
 import jsonschema
 
@@ -27,8 +29,59 @@ def answer(program, half, today, words):
     return json.loads(done.stdout)
 
 
+# An entry of every kind, for the journal's schema.
+ENTRIES = """\
+entry,what,day,sowing,packet,taxon,seeds,first_water,seen,dead,cause,firm,soft,sprouted,tried,at_c,\
+water,move,to,used_for,text,photo,undoes,harvested,stored
+1,sowing,2026-01-02,,S11,Albuca spiralis,10,2026-01-03,,,,,,,,,,,,,,,,,
+2,sowing,2026-01-02,,,Bulbine annua,5,,,,,,,,,,,,,,,,,2025-11,shelf 22C to 2025-12-01; fridge
+3,count,2026-01-20,1,,,,,4,1,gnats,,,,,,,,,,,,,,
+4,count,2026-01-21,1,,,,,4,,,,,,,,,,,,,,,,
+5,press_test,2026-01-22,1,,,,,,,,3,2,,,,,,,,,,,,
+6,germination_test,2026-01-02,,S11,,,,,,,,,14,20,15.5,,,,,,,,,
+7,watering,2026-01-05,2,,,,,,,,,,,,,first water,,,,,,,,
+8,move,2026-01-06,2,,,,,,,,,,,,,,shade,0.4,,,,,,
+9,note,2026-01-07,,,,,,,,,,,,,,,,,,a cold night,photos/a.jpg,,,
+10,packet_use,2026-01-08,,S11,,3,,,,,,,,,,,,,given,,,,,
+11,undo,2026-01-22,,,,,,,,,,,,,,,,,,,,4,,
+"""
+
+
+def journal_answer(program):
+    """What is exported of a journal into which an entry of every kind was imported."""
+    with tempfile.TemporaryDirectory(prefix="nightsow-") as scratch:
+        garden = pathlib.Path(scratch) / "garden"
+        shutil.copytree(TOP / "examples" / "garden-south", garden)
+        (garden / "journal.db").unlink(missing_ok=True)
+        sheet = garden / "entries.csv"
+        sheet.write_text(ENTRIES, encoding="utf-8")
+        common = [program, "--garden", garden, "--today", "2026-02-20"]
+        subprocess.run([*common, "journal", "import", sheet], capture_output=True, check=True)
+        done = subprocess.run([*common, "--json", "journal", "export"], capture_output=True, text=True,
+                              encoding="utf-8", check=True)
+        return json.loads(done.stdout)
+
+
+def journal_faults(program):
+    schema = json.loads((TOP / "planner" / "journal.schema.json").read_text(encoding="utf-8"))
+    jsonschema.Draft202012Validator.check_schema(schema)
+    validator = jsonschema.Draft202012Validator(schema)
+    found = journal_answer(program)
+    for error in validator.iter_errors(found):
+        yield f"journal: {error.json_path}: {error.message}"
+    if len(found["entries"]) != ENTRIES.count("\n") - 1:
+        yield "journal: not every entry came back"
+    for entry in found["entries"]:
+        for key in entry:
+            if validator.is_valid({**found, "entries": [{**entry, key: {"not": "so"}}]}):
+                yield f"journal: anything passes as {key} of a {entry['kind']}"
+
+
 def main(program):
     faults = 0
+    for fault in journal_faults(program):
+        faults += 1
+        print(fault)
     for command, words in COMMANDS.items():
         schema = json.loads((TOP / "planner" / f"{command}.schema.json").read_text(encoding="utf-8"))
         jsonschema.Draft202012Validator.check_schema(schema)

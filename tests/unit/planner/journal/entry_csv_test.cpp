@@ -191,8 +191,8 @@ TEST(ASheetOfOnesOwn, IsToldOfEveryFaultWithItsPlace) {
            Faulty{"3,sowing,2026-07-01,,x,2,,,,,,,", "4:0 2026-07-01 is after today, 2026-06-01"},
            Faulty{"3,sowing,2026-03-02,,x,2.5,,,,,,,", "4:24 seeds is \"2.5\""},
            Faulty{"3,sowing,2026-03-02,,x,2,7,,,,,,", "4:26 seen is \"7\""},
-           Faulty{"3,count,2026-03-20,1,,,many,,,,,,", "4:23 seen is \"many\""},
-           Faulty{"3,count,2026-03-20,1,,,7,slugs,,,,,", "4:25 cause is \"slugs\""},
+           Faulty{"3,count,2026-03-20,1,,,many,,,,,,", "4:24 seen is \"many\""},
+           Faulty{"3,count,2026-03-20,1,,,7,slugs,,,,,", "4:26 cause is \"slugs\""},
            Faulty{"3,count,2026-03-20,,,,7,,,,,,", "4:20 sowing is empty"},
            Faulty{"3,count,2026-03-20,9,,,7,,,,,,", "4:20 there is no sowing \"9\" before it"},
            Faulty{"3,count,2026-03-01,1,,,7,,,,,,", "4:0 2026-03-01 is before its sowing was sown"},
@@ -201,11 +201,11 @@ TEST(ASheetOfOnesOwn, IsToldOfEveryFaultWithItsPlace) {
            Faulty{"3,count,2026-03-20,1,Bulbine,,7,,,,,,",
                   "4:20 the taxon is \"Bulbine\", that of its sowing \"Albuca spiralis\""},
            Faulty{"3,press_test,2026-03-20,1,,,,,0,0,,,", "4:31 firm is \"0\""},
-           Faulty{"3,move,2026-03-20,1,,,,,,,shade,2,", "4:35 to is \"2\""},
+           Faulty{"3,move,2026-03-20,1,,,,,,,shade,2,", "4:33 to is \"2\""},
            Faulty{"3,undo,2026-03-20,,,,,,,,,,8", "4:28 there is no entry \"8\" before it"},
            Faulty{"2,count,2026-03-20,1,,,7,,,,,,", "4:0 entry \"2\" stands in an earlier row"},
            Faulty{"3,sowing,2026-03-02,,x,2,,,,,,,,more",
-                  "4:34 \"more\" stands beyond the last column"},
+                  "4:33 \"more\" stands beyond the last column"},
        }) {
     const PlannedImport plan = planned(std::string(header) + std::string(of.row) + '\n');
     EXPECT_EQ(first_fault(plan), of.fault) << of.row;
