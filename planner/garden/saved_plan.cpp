@@ -1,7 +1,7 @@
 #include "planner/garden/saved_plan.hpp"
 
+#include "climate/base/json_node.hpp"
 #include "climate/base/located_json.hpp"
-#include "planner/garden/json_node.hpp"
 
 #include <fmt/format.h>
 
