@@ -38,12 +38,13 @@ std::vector<CurvePoint> account_curve(const AccountBasis& basis,
                                       std::span<const SeedsOnDay> cases,
                                       int water,
                                       int to) {
-  const int end = std::min(to, static_cast<int>(cases.front().up.size()) - 1);
+  const int last = static_cast<int>(cases.front().up.size()) - 1;
+  const int end = std::min(to, last);
   const int step = to - water > half_a_year ? four_weeks : week_days;
   std::vector<CurvePoint> curve;
   auto look = basis.record.looks.begin();
-  for (int day = water + step; day < end + step; day += step) {
-    const int on = std::min(day, end);
+  for (int day = water + step; day - step < end; day += step) {
+    const int on = std::min(day, last);
     CurvePoint point;
     point.on = basis.weather.first + Days{on};
     point.expected = expected_up(cases, basis.record, on);

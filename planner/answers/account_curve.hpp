@@ -14,7 +14,7 @@ namespace nightsow::planner {
                                        int day);
 
 /// Expected against counted, a point a week, of more than half a year one every four; from first
-/// water to `to`, a day of the pot, or the end of the courses.
+/// water to the first point on or after `to`, a day of the pot, or to the end of the courses.
 [[nodiscard]] std::vector<CurvePoint> account_curve(const AccountBasis& basis,
                                                     std::span<const SeedsOnDay> cases,
                                                     int water,

@@ -88,8 +88,11 @@ Reason sure_reason(double how_sure, bool fits) {
   const char* const sure = !fits || how_sure < fairly_sure ? "not"
                            : how_sure < quite_sure         ? "fairly"
                                                            : "quite";
-  return {ReasonCode::account_how_sure,
-          {{"sure", std::string(sure)}, {"share", Share{rounded_share(how_sure)}}}};
+  Reason reason{ReasonCode::account_how_sure, {{"sure", std::string(sure)}}};
+  if (fits) {
+    reason.values.push_back({"share", Share{rounded_share(how_sure)}});
+  }
+  return reason;
 }
 
 } // namespace nightsow::planner

@@ -26,7 +26,8 @@ constexpr int draws_of_rule = 128;
 constexpr double worth_a_look = 1.0; // seedlings expected since the last count
 constexpr double hardly_begun = 1.0; // seedlings expected by now, where nothing was counted
 constexpr double hardly_fits = 0.02; // chance of a count no likelier
-constexpr int curve_goes_on_days = 14;
+constexpr double far_off = 2.0;      // seedlings: a count nearer than that hardly misses
+constexpr Days shortest_rest{14};    // common practice, no source
 
 // One sowing and all that its account is made from.
 struct Asked {
@@ -83,12 +84,11 @@ SowingRecord record_of(const Asked& asked, const PotWeather& weather) {
   return record;
 }
 
-// The next day on which such a pot is watered again.
+// The next day on which such a pot is watered again, after a rest worth the name.
 Date next_time(const LoadedGarden& garden, const climate::Phases& phases, bool warm) {
   const date::month_day begins = warm ? phases.hot_season_begins : phases.limb_begins;
   constexpr Days year{365};
-  const Date next = climate::last_on_or_before(garden.today + year, begins);
-  return next > garden.today ? next : climate::last_on_or_before(next + year + Days{1}, begins);
+  return climate::last_on_or_before(garden.today + shortest_rest + year, begins);
 }
 
 void add_missing(const Account& result, SowingAccount& answer) {
@@ -133,7 +133,8 @@ void advise(const Asked& asked,
             const AccountAdvice& advice,
             const species_rules::SeedParameters& seed,
             SowingAccount& answer) {
-  const bool fits = result.like_the_rule >= hardly_fits;
+  const bool fits = result.like_the_rule >= hardly_fits ||
+                    std::abs(result.up - result.expected_up.mean) < far_off;
   const bool told = advice.step != NextStep::nothing_missing && advice.step != NextStep::too_early;
   if (told) {
     answer.advice.push_back(likely_reason(answer.missing, result.missing));
@@ -249,13 +250,10 @@ void account_reckoned(const Asked& asked,
   } else {
     account_uncounted(asked, basis, cases, answer);
   }
-  const int until = answer.until ? days_between(weather.first, *answer.until) : today;
+  const bool keeps = answer.step == name_of(NextStep::keep_for_next_limb);
+  const int until = answer.until && !keeps ? days_between(weather.first, *answer.until) : today;
   answer.curve = account_curve(
-      basis,
-      cases,
-      days_between(weather.first, *asked.facts.first_water),
-      std::max(today, answer.step == name_of(NextStep::keep_for_next_limb) ? today : until) +
-          curve_goes_on_days);
+      basis, cases, days_between(weather.first, *asked.facts.first_water), std::max(today, until));
 }
 
 SowingAccount account_of(const Asked& asked) {

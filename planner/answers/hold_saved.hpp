@@ -29,7 +29,8 @@ using ShareOnDay = std::function<double(Date)>;
 
 /// Keeps the saved days of a packet that waits: the planned one (`held`) as long as it lies ahead
 /// and not before `first_possible`, the first day that nights are likely to allow; the last one as
-/// long as it is not past. What is kept is among the reasons. Nothing is done where `saved` is null.
+/// long as it is not past. What is kept is among the reasons. Nothing is done where `saved` is
+/// null.
 void hold_days(const SavedLine* saved,
                Date today,
                Date first_possible,

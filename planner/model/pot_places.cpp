@@ -43,10 +43,7 @@ SeedCourse course_of_moved(std::span<const StoodFrom> places) {
 
 SeedCourse left_dry(SeedCourse course, int from, int to) {
   const auto first = course.evaporation_mm.begin() + from;
-  const auto last = course.evaporation_mm.begin() + to;
-  const double gone_mm = std::accumulate(first, last + 1, 0.0);
-  std::fill(first, last, 0.0);
-  *last = gone_mm;
+  std::partial_sum(first, course.evaporation_mm.begin() + to + 1, first);
   return course;
 }
 

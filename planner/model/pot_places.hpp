@@ -18,9 +18,10 @@ struct StoodFrom {
 /// in order of days; courses of the same days.
 [[nodiscard]] SeedCourse course_of_moved(std::span<const StoodFrom> places);
 
-/// The same course with no water given from `from` to `to`, both included: what evaporates in
-/// between stands on the last of these days, so that no watering comes before it. Requires: days of
-/// the course, `from` <= `to`.
+/// The same course with no water given from `from` to `to`, both included. Each of these days has
+/// all that evaporated since `from`: a pot that is taken as watered in between, as soon as its
+/// watering point is passed, is then as dry on the next day as if it had not been. Before that
+/// point it is a little too dry. Requires: days of the course, `from` <= `to`.
 [[nodiscard]] SeedCourse left_dry(SeedCourse course, int from, int to);
 
 } // namespace nightsow::planner

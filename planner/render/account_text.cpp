@@ -15,7 +15,7 @@ namespace nightsow::planner {
 
 namespace {
 
-constexpr double worth_a_row = 0.01; // of the seeds not up
+constexpr double worth_a_row = 0.03; // of the seeds not up
 
 std::string spread_text(const NumberSpread& spread) {
   return spread.p10 == spread.p90 ? fmt::format("about {}", whole_text(spread.mean))
@@ -138,10 +138,10 @@ std::string deciding_line(const DecidingValue& value, const TextStyle& style) {
                         step_word(value.step_high));
   }
   return paragraph("  ",
-                   fmt::format("{}; it moves the share \"{}\" by {}.",
+                   fmt::format("{}; it moves the share \"{}\" by {} %.",
                                text,
                                plain_word("loss", value.cause),
-                               percent_text(value.moves)));
+                               whole_text(100.0 * value.moves)));
 }
 
 std::string deciding_block(const SowingAccount& account, const TextStyle& style) {
@@ -183,7 +183,8 @@ TableRow short_row(const SowingAccount& account, Date today) {
   return {{fmt::format("{}", account.sowing),
            account.taxon,
            day_text(account.sown, today),
-           fmt::format("{} of {}", account.up, account.seeds),
+           account.counted_on ? fmt::format("{} of {}", account.up, account.seeds)
+                              : fmt::format("{} sown", account.seeds),
            account.expected_up ? fmt::format("{}-{}",
                                              whole_text(account.expected_up->p10),
                                              whole_text(account.expected_up->p90))

@@ -13,12 +13,12 @@ inline constexpr std::array<Wording, 29> account_wordings{{
      "Not up: {missing}. Most likely {share} of them {cause} ({low} to {high})."},
     {ReasonCode::nights_short,
      "cool of needed limit_c short_k",
-     "At best {cool} of {of} nights in a row lay at or under {limit_c} since first water; {needed} "
-     "are needed[, and the night that decides was {short_k} too warm]."},
+     "At best {cool} of {of} nights in a row lay at or under {limit_c} since it was watered; "
+     "{needed} are needed[, and the night that decides was {short_k} too warm]."},
     {ReasonCode::warm_nights_short,
      "cool of needed limit_c short_k",
-     "At best {cool} of {of} nights in a row lay at or above {limit_c} since first water; {needed} "
-     "are needed[, and the night that decides was {short_k} too cool]."},
+     "At best {cool} of {of} nights in a row lay at or above {limit_c} since it was watered; "
+     "{needed} are needed[, and the night that decides was {short_k} too cool]."},
     {ReasonCode::nights_came,
      "limit_c when",
      "The nights that half of its seed waits for ({limit_c}) had come by {when}."},
@@ -49,8 +49,8 @@ inline constexpr std::array<Wording, 29> account_wordings{{
      "{limit_c}. A warmer place brings them, or a heat mat."},
     {ReasonCode::account_keep,
      "seeds when",
-     "Keep the pot: about {seeds:seed} not up should be sound but not come this season. Let it "
-     "rest dry, and water it again about {when}."},
+     "Keep the pot: about {seeds:seed} not up should be sound but not come now. Let it rest dry, "
+     "and water it again about {when}."},
     {ReasonCode::account_sow_again,
      "seeds",
      "Sow again: of what is not up hardly any seed is sound (about {seeds}). Keep the pot all the "
@@ -62,8 +62,8 @@ inline constexpr std::array<Wording, 29> account_wordings{{
     {ReasonCode::account_all_up, "", "All of it is up."},
     {ReasonCode::account_how_sure,
      "sure share",
-     "How sure: {sure}; {share} of what the rule and the counts leave possible leads to this "
-     "step."},
+     "How sure: {sure}[; {share} of what the rule and the counts leave possible leads to this "
+     "step]."},
     {ReasonCode::account_unlike_rule,
      "up low high rule",
      "So many up ({up}, where {low} to {high} were expected) hardly fit the rule {rule}. It may be "

@@ -20,7 +20,7 @@ TEST(BestWindow, TellsTheDayOnWhichTheLimitWasMetFirst) {
   const BestWindow best = best_window(nights, 5, 7, 13.0, NightsWanted::cool);
   EXPECT_EQ(best.day, 6);
   EXPECT_EQ(best.met, 6);
-  EXPECT_EQ(best.deciding_c, 12.0);
+  EXPECT_EQ(best.deciding_c, 13.0);
 }
 
 TEST(BestWindow, TurnsRoundForSeedThatWaitsForWarmth) {
