@@ -3,6 +3,7 @@
 #include "planner/answers/figures.hpp"
 #include "planner/model/count_range.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/pot_care.hpp"
 #include "species-rules/drawn_parameters.hpp"
 
 #include <algorithm>
@@ -71,15 +72,6 @@ std::vector<SeedParameters> treated_draws(const LineInput& input, int draws) {
 
 } // namespace
 
-PotCare care_of(const species_rules::Rule& rule) {
-  PotCare care;
-  care.seed_depth_mm = value_or(rule.sowing.cover_mm, 0.0);
-  care.grit = !rule.sowing.cover || rule.sowing.cover->value != species_rules::Cover::none;
-  care.bag_until_up = rule.sowing.humidity_cover &&
-                      rule.sowing.humidity_cover->value == species_rules::HumidityCover::useful;
-  return care;
-}
-
 bool uses_mat(const species_rules::Rule& rule) {
   const bool gains = rule.sowing.mat && (rule.sowing.mat->value == species_rules::Mat::needed ||
                                          rule.sowing.mat->value == species_rules::Mat::helpful);
@@ -101,14 +93,14 @@ Prospects::Prospects(const LineInput& input, BenchSeasons& seasons, const Sown& 
       from_(sown.season_before ? std::max(first_, sown.season.planning_begins) : first_),
       season_(season_days(sown.season, first_)), few_(evenly(*courses_, few_cases),
                                                       treated_draws(input, few_cases),
-                                                      care_of(input.rule.rule),
+                                                      pot_care(input.rule.rule, ""),
                                                       season_) {}
 
 ExpectedPlants& Prospects::all() {
   if (!all_) {
     all_.emplace(evenly(*courses_, static_cast<int>(courses_->size())),
                  treated_draws(*input_, static_cast<int>(courses_->size())),
-                 care_of(input_->rule.rule),
+                 pot_care(input_->rule.rule, ""),
                  season_);
   }
   return *all_;

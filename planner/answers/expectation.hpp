@@ -61,9 +61,6 @@ private:
   std::deque<std::pair<Keeping, PacketShares>> kept_;
 };
 
-/// How a kind is sown and kept by its rule, in a clean mineral mix.
-[[nodiscard]] PotCare care_of(const species_rules::Rule& rule);
-
 /// Whether pots of the kind stand on a mat where the garden has one: what is expected, how places
 /// are counted and what is to be done all follow it. Those that gain by a mat, but no cool
 /// starters: it would take from them the nights they wait for.

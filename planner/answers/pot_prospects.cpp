@@ -5,6 +5,7 @@
 #include "planner/model/account.hpp"
 #include "planner/model/count_range.hpp"
 #include "planner/model/packet_shares.hpp"
+#include "planner/model/pot_care.hpp"
 #include "species-rules/drawn_parameters.hpp"
 
 #include <algorithm>
@@ -30,7 +31,7 @@ public:
         first_(courses_.front().first),
         plants_(evenly(courses_),
                 species_rules::drawn_parameters(seed.rule, cases_wanted),
-                care_of(seed.rule.rule),
+                pot_care(seed.rule.rule, ""),
                 season_days(season, first_)) {}
 
   [[nodiscard]] int day_of(Date day) const {
