@@ -58,8 +58,8 @@ SeedCourse with_dry_spells(SeedCourse course, const SowingFacts& facts, Date tod
     const Date from = std::max(spell.from, course.first);
     const Date to = std::min(spell.to.value_or(last), last);
     if (from <= to) {
-      course = left_dry(
-          std::move(course), days_between(course.first, from), days_between(course.first, to));
+      const int first = days_between(course.first, from);
+      course = left_dry(std::move(course), first, first + days_between(from, to));
     }
   }
   return course;

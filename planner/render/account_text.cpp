@@ -101,6 +101,7 @@ std::string missing_table(const SowingAccount& account, const TextStyle& style) 
   std::stable_sort(
       shown.begin(), shown.end(), [](const auto& a, const auto& b) { return a.share > b.share; });
   std::vector<TableRow> rows;
+  rows.reserve(shown.size());
   for (const MissingShare& one : shown) {
     rows.push_back({{with_capital(plain_word("loss", one.cause)),
                      with_capital(share_text(one.share)),
@@ -194,6 +195,7 @@ TableRow short_row(const SowingAccount& account, Date today) {
 
 std::string overview(const AccountAnswer& answer, const TextStyle& style) {
   std::vector<TableRow> rows;
+  rows.reserve(answer.accounts.size());
   for (const SowingAccount& account : answer.accounts) {
     rows.push_back(short_row(account, answer.today));
   }
