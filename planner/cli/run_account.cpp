@@ -4,7 +4,7 @@
 #include "planner/answers/account_report.hpp"
 #include "planner/cli/about_garden.hpp"
 #include "planner/cli/typed_values.hpp"
-#include "planner/journal/quick_entry.hpp"
+#include "planner/journal/who_is_meant.hpp"
 #include "planner/render/answer_text.hpp"
 #include "planner/render/to_json.hpp"
 

@@ -27,7 +27,8 @@ PlanAnswer plan_with(const std::string& taxon, Date on) {
   Lot lot;
   lot.id = lot.group = "bench-cool-T1";
   lot.bench = "bench";
-  lot.sow_on = lot.sown_by = lot.waters = on;
+  lot.sow_on = lot.sown_by = on;
+  lot.waters = on;
   LotPacket packet;
   packet.packet = "T1";
   packet.taxon = taxon;

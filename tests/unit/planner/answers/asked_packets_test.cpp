@@ -24,8 +24,8 @@ PlanAnswer three_packets_in_two_trays() {
   answer.not_now[0].packet = "S03";
   answer.not_now[0].taxon = answer.not_now[0].accepted = "Albuca spiralis";
   answer.lots.resize(2);
-  answer.lots[0].packets = {{"S01", "Homeria elegans", "", {}, {}, "", ""}};
-  answer.lots[1].packets = {{"S02", "Bulbine annua", "", {}, {}, "", ""}};
+  answer.lots[0].packets = {{"S01", "Homeria elegans", "", {}, {}, "", "", {}}};
+  answer.lots[1].packets = {{"S02", "Bulbine annua", "", {}, {}, "", "", {}}};
   answer.tasks.resize(2);
   answer.tasks[0].packets = {"S01"};
   answer.tasks[1].packets = {"S01", "S02"};

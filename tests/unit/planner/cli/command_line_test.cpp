@@ -188,7 +188,8 @@ TEST(CommandLine, ACountIsANameAndANumberThatMayBeNone) {
 }
 
 TEST(CommandLine, AnUndoNamesItsEntry) {
-  EXPECT_EQ(command<JournalUndoCommand>("journal undo 12").entry, 12);
+  EXPECT_EQ(command<JournalUndoCommand>("journal undo 12").first, 12);
+  EXPECT_EQ(command<JournalUndoCommand>("journal undo 12").last, 12);
 }
 
 TEST(CommandLine, AMistypedWordIsAnsweredWithTheNearest) {
