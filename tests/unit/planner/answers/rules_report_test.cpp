@@ -35,7 +35,7 @@ TEST(RulesList, HoldsEveryRuleOfTheCatalogue) {
 
 TEST(RulesList, GivesTheNightLimitOfCoolStartersOnly) {
   EXPECT_EQ(listed("Bulbine").start, "cool");
-  EXPECT_EQ(listed("Bulbine").night_limit_c, 12.0);
+  EXPECT_EQ(listed("Bulbine").night_limit_c, 13.0);
   EXPECT_FALSE(listed("Bulbine").warm_night_c);
   EXPECT_FALSE(listed("Haworthia").night_limit_c);
 }

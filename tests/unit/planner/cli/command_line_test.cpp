@@ -204,7 +204,6 @@ TEST(CommandLine, WhatIsUnknownOrHalfTypedIsRefused) {
                            "check",
                            "water",
                            "note",
-                           "journal",
                            "sow",
                            "sow albuca",
                            "sow albuca 0",
@@ -216,11 +215,6 @@ TEST(CommandLine, WhatIsUnknownOrHalfTypedIsRefused) {
                            "count albuca 7 --dead 1 --of fairies",
                            "journal undo",
                            "journal undo x",
-                           "journal export",
-                           "account x",
-                           "learn",
-                           "review",
-                           "plan --save",
                            "plan --page f"}) {
     EXPECT_NE(refusal(line), "") << line;
   }

@@ -55,9 +55,9 @@ TEST(NightsForRule, AnEstimateThatIsNotKnownGivesTheValueInItsPlace) {
   EXPECT_EQ(value_or(std::nullopt, 7.0), 7.0);
 }
 
-TEST(NightsForRule, AreTwelveForBulbineAndEighteenForMonsonia) {
+TEST(NightsForRule, AreThirteenForBulbineAndEighteenForMonsonia) {
   const auto catalogue = support::embedded_catalogue();
-  EXPECT_EQ(night_limit(catalogue->rule_for("Bulbine").found->rule)->at_or_under, Celsius{12.0});
+  EXPECT_EQ(night_limit(catalogue->rule_for("Bulbine").found->rule)->at_or_under, Celsius{13.0});
   EXPECT_EQ(night_limit(catalogue->rule_for("Monsonia").found->rule)->at_or_under, Celsius{18.0});
 }
 
