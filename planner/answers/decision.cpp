@@ -1,5 +1,6 @@
 #include "planner/answers/decision.hpp"
 
+#include "planner/answers/decided_timing.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/gate_reasons.hpp"
 #include "planner/answers/hold_saved.hpp"
@@ -9,7 +10,6 @@
 #include "planner/model/usual_looks.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <utility>
 
@@ -243,16 +243,6 @@ Reason with_plants(ReasonCode code, const Here& here, Date day, Date other) {
   return reason;
 }
 
-// Nights may come late that are still awaited.
-void tell_late_nights(LineTiming& timing) {
-  const std::optional<Date>& latest = timing.water.no_later_than;
-  const bool waits = timing.verdict == Verdict::wait && timing.gate && timing.gate->binds;
-  if (waits && latest && timing.gate->holds.p90 && *timing.gate->holds.p90 > *latest) {
-    timing.risks.push_back({ReasonCode::holds_after_best,
-                            {{"when", *timing.gate->holds.p90}, {"no_later_than", *latest}}});
-  }
-}
-
 // The day to act is the later of what nights allow and the first day of the window.
 void move_into_window(const Here& here, const WaterWindow& window, LineTiming& timing) {
   const Date today = here.input.garden.today;
@@ -282,22 +272,6 @@ void move_into_window(const Here& here, const WaterWindow& window, LineTiming& t
           with_plants(ReasonCode::best_before_holds, here, window.best, here.allowed));
     }
   }
-}
-
-// Some come up, and in nine of ten cases none of them lives; what takes most of them.
-void tell_hardly_any(const std::optional<Expected>& expected, LineTiming& timing) {
-  if (!expected || expected->plants.p90 > 0.0 || expected->seedlings.mean < 1.0) {
-    return;
-  }
-  const LostSeeds& lost = expected->losses;
-  const std::array<std::pair<double, const char*>, 5> losses{{{lost.frost, "frost"},
-                                                              {lost.heat, "heat"},
-                                                              {lost.lost_wet, "lost_wet"},
-                                                              {lost.too_late, "too_late"},
-                                                              {lost.rest, "rest"}}};
-  const auto* most = std::max_element(losses.begin(), losses.end());
-  timing.reasons.insert(timing.reasons.begin(),
-                        {ReasonCode::hardly_any_lives, {{"loss", std::string(most->second)}}});
 }
 
 void tell_keeping(const Here& here, LineTiming& timing) {
@@ -354,13 +328,6 @@ void tell_mat(const Here& here,
     }
   }
   timing.reasons.push_back(std::move(reason));
-}
-
-// What is sown all the same after its last day has none: its risks say that it is late.
-void drop_passed_limit(Date today, LineTiming& timing) {
-  if (!timing.missed && timing.water.no_later_than < today) {
-    timing.water.no_later_than.reset();
-  }
 }
 
 void sort_routes(std::vector<RouteAnswer>& routes) {

@@ -124,7 +124,9 @@ Reason way_out(const Garden& garden, const MissingPlaces& missing, int left_over
     values.push_back({"bench", garden.benches.at(which).name});
     return {ReasonCode::bench_full, std::move(values)};
   case MissingPlaces::Limit::mat:
-    values.push_back({"bench", garden.mats.at(which).bench});
+    if (const std::string& bench = garden.mats.at(which).bench; !bench.empty()) {
+      values.push_back({"bench", bench});
+    }
     return {ReasonCode::mat_full, std::move(values)};
   case MissingPlaces::Limit::pots_a_day:
     break;

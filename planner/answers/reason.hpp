@@ -76,7 +76,7 @@ enum class ReasonCode {
   wish_out_of_reach, ///< wanted, share, needed (seeds; may be left out)
   pots_a_day_short,  ///< sowings, pots, on: so many more on that day would do
   bench_full,        ///< sowings, pots, bench
-  mat_full,          ///< sowings, pots, bench
+  mat_full,          ///< sowings, pots, bench (may be left out)
   // The season.
   window_passed, ///< no_later_than
   last_chance,   ///< no_later_than: no free day before it
@@ -84,7 +84,7 @@ enum class ReasonCode {
                  ///< the two here and below may be left out
   best_before_holds,   ///< when, plants, other: the best time is over when nights allow it
   holds_after_best,    ///< when, no_later_than: in a late season nights hold only then
-  hardly_any_lives,    ///< loss: what takes most of the seedlings
+  hardly_any_lives,    ///< lost_to: what takes most of the seedlings
   late_for_it,         ///< no_later_than, share: of the plants lost by being late
   better_next_season,  ///< when, plants, now
   sow_now_loses_least, ///< plants, waiting: seed that dies fast

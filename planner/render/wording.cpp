@@ -253,7 +253,7 @@ constexpr std::array<Wording, 92> most{{
      "there, or another bench for them."},
     {Code::mat_full,
      "sowings pots bench",
-     "The mat on the {bench} is full while others are on it: {sowings:sowing} left over. The "
+     "The mat[ on the {bench}] is full while others are on it: {sowings:sowing} left over. The "
      "cheapest way out: {pots:place} more on a mat."},
     // The season.
     {Code::window_passed,
@@ -277,8 +277,9 @@ constexpr std::array<Wording, 92> most{{
      "In a late season nights hold only near {when}, when its best time is over: give it first "
      "water then all the same, or by {no_later_than} in a cooler place."},
     {Code::hardly_any_lives,
-     "loss",
-     "Hardly any of it is likely to live through its first rest here: most are lost {loss}. Find "
+     "lost_to",
+     "Hardly any of it is likely to live through its first rest here: most are lost {lost_to}. "
+     "Find "
      "it a place that spares it that before you sow."},
     {Code::late_for_it,
      "no_later_than share",

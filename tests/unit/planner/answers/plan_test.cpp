@@ -131,11 +131,11 @@ TEST_P(PlanOnBothHalves, WaitsForCoolNightsAndSaysHowManyThereWere) {
 }
 
 TEST_P(PlanOnBothHalves, GivesFirstWaterAsAConditionAndAWindow) {
-  const PlanAnswer answer = plan_of(60, {bulbine});
-  const FirstWater water = sowing_of(answer, "Bulbine annua").first_water;
+  const PlanAnswer answer = plan_of(60, {"Conophytum bilobum, 40 seeds, harvested 300 days ago"});
+  const FirstWater water = sowing_of(answer, "Conophytum bilobum").first_water;
   EXPECT_EQ(water.when->nights, 10);
   EXPECT_EQ(water.when->of, 14);
-  EXPECT_EQ(water.when->at_or_under_c, 12.0);
+  EXPECT_EQ(water.when->at_or_under_c, 14.0);
   EXPECT_GE(*water.not_before, answer.today);
   EXPECT_LE(*water.expected.p10, *water.expected.p50);
   EXPECT_LE(*water.expected.p50, *water.expected.p90);

@@ -26,7 +26,7 @@ InventedGarden autumn(int hottest_day_of_year, int days_after_hottest) {
                     "Albuca spiralis, 30 seeds, harvested 400 days ago",
                     "Conophytum bilobum, 80 seeds, harvested 1100 days ago, stored fridge",
                     "Romulea tabularis, 30 seeds, harvested 200 days ago",
-                    "Pachypodium namaquanum, 8 seeds, harvested 60 days ago"};
+                    "Pachypodium namaquanum, 8 seeds, harvested 200 days ago"};
   return garden;
 }
 

@@ -109,11 +109,11 @@ TEST_P(WhatIfOnBothHalves, IsTheSameForTheSameCall) {
 TEST_P(WhatIfOnBothHalves, AHigherLimitOfARuleBringsFirstWaterForward) {
   const LoadedGarden here = garden(60);
   const WhatIfAnswer answer =
-      whatif(here, {.changes = {OneRuleValue{"Bulbine", "night_limit_c", "13"}}, .plan = {}});
+      whatif(here, {.changes = {OneRuleValue{"Bulbine", "night_limit_c", "14"}}, .plan = {}});
   // A kelvin of the limit is worth what a kelvin of the nights is.
   EXPECT_NEAR(*support::line_of(answer.lines, "Bulbine annua").moved_days, -12, 6);
   EXPECT_EQ(support::line_of(answer.lines, "Conophytum bilobum").moved_days, 0);
-  EXPECT_EQ(answer.changes.front().what, "Bulbine.night_limit_c=13");
+  EXPECT_EQ(answer.changes.front().what, "Bulbine.night_limit_c=14");
 }
 
 TEST_P(WhatIfOnBothHalves, ARuleValueIsCheckedAsAnOverrideIs) {

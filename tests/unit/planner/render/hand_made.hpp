@@ -37,7 +37,7 @@ inline ReasonValue sample_value(std::string_view name) {
   constexpr std::array<std::string_view, 13> texts{"store",
                                                    "cause",
                                                    "sure",
-                                                   "loss",
+                                                   "lost_to",
                                                    "bench",
                                                    "why",
                                                    "text",

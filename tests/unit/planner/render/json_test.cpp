@@ -37,6 +37,7 @@ TEST(PlanJson, NamesStandInTheOrderOfTheInterface) {
                                       "carried",
                                       "not_now",
                                       "lots",
+                                      "no_day",
                                       "tasks",
                                       "free_days",
                                       "shopping",
@@ -52,7 +53,7 @@ TEST(PlanJson, WhatLaterVersionsFillIsThereAndEmpty) {
   EXPECT_TRUE(line.at("route").is_null());
   EXPECT_TRUE(line.at("routes").empty());
   EXPECT_TRUE(line.at("keep").at("then").is_null());
-  EXPECT_TRUE(line.at("how").at("water").is_null());
+  EXPECT_EQ(line.at("how").at("water"), "from_below_by_need");
   for (const auto* name : {"carried", "lots", "tasks", "shopping"}) {
     EXPECT_EQ(plan.at(name), Json::array()) << name;
   }
