@@ -4,8 +4,8 @@
     run_readme.py NIGHTSOW README
 
 A block fenced as ```console holds `$ nightsow …` lines, each followed by its output. A line "…" stands for
-any number of lines. The commands run one after the other in a folder that looks like that of the README, as a reader
-would run them; `$ cp -r …` is run, too, and writes nothing into the real one.
+any number of lines. The commands run in one scratch folder, as a reader would run them. Each block begins with fresh
+copies of the example gardens, so that one may write into them; what `$ cp -r …` makes stays for the blocks behind it.
 """
 import os
 import pathlib
@@ -20,18 +20,22 @@ ANY_LINES = "…"
 
 
 def blocks(text):
-    """(command, expected lines) of every console block, in order."""
+    """Every console block, in order: its (command, expected lines)."""
     for block in re.findall(r"^```console\n(.*?)^```", text, re.MULTILINE | re.DOTALL):
-        command, expected = None, []
-        for line in block.splitlines():
-            if line.startswith("$ "):
-                if command:
-                    yield command, expected
-                command, expected = line[2:], []
-            else:
-                expected.append(line)
-        if command:
-            yield command, expected
+        yield list(commands(block))
+
+
+def commands(block):
+    command, expected = None, []
+    for line in block.splitlines():
+        if line.startswith("$ "):
+            if command:
+                yield command, expected
+            command, expected = line[2:], []
+        else:
+            expected.append(line)
+    if command:
+        yield command, expected
 
 
 def matches(expected, lines):
@@ -43,17 +47,11 @@ def matches(expected, lines):
     return bool(lines) and lines[0] == expected[0] and matches(expected[1:], lines[1:])
 
 
-def main(nightsow, readme):
-    with tempfile.TemporaryDirectory() as folder:
-        return run_blocks(os.path.abspath(nightsow), pathlib.Path(readme), pathlib.Path(folder))
-
-
-def run_blocks(nightsow, readme, folder):
-    for entry in readme.resolve().parent.iterdir():
-        (folder / entry.name).symlink_to(entry)
+def run_block(nightsow, folder, block):
+    """How many of the block's commands were run, and how many print something else; each is shown."""
     environment = {**os.environ, "NO_COLOR": "1", "TZ": "UTC", "LC_ALL": "C.UTF-8"}
     count, failures = 0, 0
-    for command, expected in blocks(readme.read_text(encoding="utf-8")):
+    for command, expected in block:
         words = shlex.split(command)
         if words[:2] == ["cp", "-r"]:
             subprocess.run(words, cwd=folder, check=True)
@@ -65,6 +63,20 @@ def run_blocks(nightsow, readme, folder):
         if not matches(expected, run.stdout.splitlines()):
             failures += 1
             print(f"README shows another output for: {command}\n{run.stdout}{run.stderr}")
+    return count, failures
+
+
+def main(nightsow, readme):
+    readme = pathlib.Path(readme).resolve()
+    count, failures = 0, 0
+    with tempfile.TemporaryDirectory() as scratch:
+        examples = pathlib.Path(scratch) / "examples"
+        for block in blocks(readme.read_text(encoding="utf-8")):
+            shutil.rmtree(examples, ignore_errors=True)
+            shutil.copytree(readme.parent / "examples", examples)
+            ran, failed = run_block(os.path.abspath(nightsow), scratch, block)
+            count += ran
+            failures += failed
     if count == 0:
         print("no command found in the README")
     return 1 if failures or count == 0 else 0
