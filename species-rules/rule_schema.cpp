@@ -45,10 +45,10 @@ template <class E> Json words_of_choice() {
 }
 
 /// An object of these members and no others.
-Json closed_object(Json properties, std::vector<std::string> required) {
+Json closed_object(Json properties, const std::vector<std::string>& required) {
   Json object{{"type", "object"}};
   if (!required.empty()) {
-    object["required"] = std::move(required);
+    object["required"] = required;
   }
   object["additionalProperties"] = false;
   object["properties"] = std::move(properties);

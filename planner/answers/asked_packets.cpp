@@ -56,13 +56,13 @@ void keep_lines(const std::vector<std::string>& names, std::vector<Line>& lines)
 
 bool holds(const std::vector<LotPacket>& packets, const std::set<std::string>& asked) {
   return std::any_of(packets.begin(), packets.end(), [&](const LotPacket& packet) {
-    return asked.count(packet.packet) > 0;
+    return asked.contains(packet.packet);
   });
 }
 
 bool concerns(const Task& task, const std::set<std::string>& asked) {
   return std::any_of(task.packets.begin(), task.packets.end(), [&](const std::string& packet) {
-    return asked.count(packet) > 0;
+    return asked.contains(packet);
   });
 }
 

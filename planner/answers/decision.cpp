@@ -147,16 +147,16 @@ void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision
   if (!fast || here.allowed < today + worth_keeping || today < here.prospects.first_day()) {
     return;
   }
-  const double share = here.prospects.plants_share(today, {});
-  decision.routes.push_back({"sow_now", here.told(share), today, {}});
+  const double now = here.prospects.plants_share(today, {});
+  decision.routes.push_back({"sow_now", here.told(now), today, {}});
   const bool held_up = timing.verdict == Verdict::unknown || input.guard.stale ||
                        input.packet.in_hand_from.has_value() ||
                        has_reason(timing.reasons, ReasonCode::hot_days) ||
                        has_reason(timing.reasons, ReasonCode::freezing_nights);
   const bool saved_so = input.saved != nullptr && input.saved->route == "sow_now";
-  const double waiting = here.best().most;
-  if (held_up || !(saved_so ? !worth_moving(waiting, share, here.seeds)
-                            : much_better(share, waiting, here.seeds))) {
+  const double later = here.best().most;
+  if (held_up ||
+      !(saved_so ? !worth_moving(later, now, here.seeds) : much_better(now, later, here.seeds))) {
     return;
   }
   timing.verdict = Verdict::water_now;
@@ -164,7 +164,7 @@ void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision
   timing.water.expected = {today, today, today, 0.0};
   Reason reason{ReasonCode::sow_now_loses_least, {}};
   if (here.seeds) {
-    reason.values = {{"plants", here.plants(share)}, {"waiting", here.plants(here.best().most)}};
+    reason.values = {{"plants", here.plants(now)}, {"waiting", here.plants(later)}};
   }
   timing.reasons.insert(timing.reasons.begin(), std::move(reason));
 }

@@ -136,11 +136,12 @@ std::vector<LearnedShareLine> share_lines(const std::vector<SownKind>& kinds,
   std::map<Standing, LearnedShareLine> lines;
   for (const LearnedShare& share : learned_shares(kinds)) {
     const Standing standing = share.name.empty() ? Standing{} : standings.at(share.name);
-    if (all || share.name.empty() || names.count(share.name) > 0) {
+    if (all || share.name.empty() || names.contains(share.name)) {
       lines.try_emplace(standing, line_of(share));
     }
   }
   std::vector<LearnedShareLine> list;
+  list.reserve(lines.size());
   for (auto& [standing, line] : lines) {
     list.push_back(std::move(line));
   }

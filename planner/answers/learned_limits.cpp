@@ -171,6 +171,7 @@ std::vector<LearnedLimitLine> learned_limits(const std::vector<const KnownSowing
     kind.sowings.push_back(*std::move(watched));
   }
   std::vector<LearnedLimitLine> lines;
+  lines.reserve(kinds.size());
   for (const auto& [name, kind] : kinds) {
     lines.push_back(line_of(*kind.rule, kind.sowings, kind.seedlings));
   }

@@ -93,6 +93,7 @@ std::vector<LearnedTrialLine> learned_trials(const std::vector<const KnownSowing
     arm.count.sown += std::max(sown.seeds, sowing->told->came());
   }
   std::vector<LearnedTrialLine> lines;
+  lines.reserve(trials.size());
   for (const auto& [name, trial] : trials) {
     lines.push_back(line_of(name, trial));
   }

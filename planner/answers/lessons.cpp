@@ -52,6 +52,9 @@ public:
     lesson_.weight += weighs_ * weight;
   }
 
+  /// The count is then that of a sowing, on average, down to a whole one.
+  void count_by_sowing() { lesson_.count /= std::max(1, lesson_.sowings); }
+
   void add_to(std::vector<Lesson>& list) {
     if (lesson_.sowings > 0) {
       lesson_.of = joined(taxa_);
@@ -97,6 +100,7 @@ void add_failures(const ReviewAnswer& review, std::vector<Lesson>& list) {
       unknown.add(line, not_up, missing(line));
     }
   }
+  early.count_by_sowing();
   for (Gathering* gathering : {&dead, &sound, &early, &unknown}) {
     gathering->add_to(list);
   }

@@ -244,7 +244,7 @@ TrialAnswer plan_trial(const LoadedGarden& garden, const TrialRequest& request) 
   for (const PlannedTrial& planned : planned_trials(ideas, static_cast<int>(ideas.size()))) {
     const Candidate& candidate = candidates[std::stoul(planned.name)];
     if (static_cast<int>(answer.trials.size()) < most_trials &&
-        taken.count(candidate.line.packet) == 0 && taken.count(candidate.line.field) == 0) {
+        !taken.contains(candidate.line.packet) && !taken.contains(candidate.line.field)) {
       taken.insert({candidate.line.packet, candidate.line.field});
       answer.trials.push_back(line_of(candidate, planned, request.seed_number));
     }

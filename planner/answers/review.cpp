@@ -152,6 +152,7 @@ std::vector<DeathsLine> deaths_of(const std::vector<const KnownSowing*>& sowings
     }
   }
   std::vector<DeathsLine> list;
+  list.reserve(by_cause.size());
   for (auto& [cause, line] : by_cause) {
     list.push_back(std::move(line));
   }

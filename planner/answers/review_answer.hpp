@@ -77,7 +77,7 @@ struct Lesson {
   std::string kind;
   std::string of;    ///< what died of, taxa, the trial
   std::string other; ///< of trials: the better arm
-  int count = 0;     ///< seedlings, seeds or days
+  int count = 0;     ///< seedlings or seeds in all; days for a sowing, on average
   int sowings = 0;
   int more_seeds = 0;  ///< of trial_open: an arm, to settle it
   double weight = 0.0; ///< plants that it cost, roughly: what lessons are ordered by

@@ -79,7 +79,7 @@ SavedPlans saved_plans(const fs::path& garden, std::optional<int> season, Date t
 }
 
 fs::path save_plan(const fs::path& garden, const LoadedGarden& loaded, PlanAnswer& answer) {
-  const fs::path file = garden / saved_plan_file(answer.season);
+  fs::path file = garden / saved_plan_file(answer.season);
   std::error_code failure;
   fs::create_directories(file.parent_path(), failure);
   if (failure) {

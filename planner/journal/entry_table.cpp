@@ -164,11 +164,11 @@ PressTest press_test_from(const EntryRow& row) {
 }
 
 Move move_from(const EntryRow& row) {
-  const Move move{0,
-                  0,
-                  row.day(Column::day),
-                  word<MoveKind, move_count>(row, Column::move),
-                  row.needed_text(Column::to)};
+  Move move{0,
+            0,
+            row.day(Column::day),
+            word<MoveKind, move_count>(row, Column::move),
+            row.needed_text(Column::to)};
   if (move.kind == MoveKind::bag && move.to != "on" && move.to != "off") {
     row.refuse(Column::to, "on or off");
   }

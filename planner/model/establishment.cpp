@@ -253,7 +253,9 @@ std::optional<int> SeedSeason::emerges(int released,
   return day < rest_.day ? std::optional{day} : std::nullopt;
 }
 
-double SeedSeason::dry_on(int day, const RangeMaximum& since_water, std::vector<double>& kept) {
+double SeedSeason::dry_on(int day,
+                          const RangeMaximum& since_water,
+                          std::vector<double>& kept) const {
   return once(kept[at(day)], [&] {
     return species_rules::dry_share(since_water.value(day), care_.seed_depth_mm);
   });

@@ -91,7 +91,9 @@ private:
   [[nodiscard]] std::optional<int> emerges(int released,
                                            double thermal_time_c_d,
                                            int not_before) const;
-  [[nodiscard]] double dry_on(int day, const RangeMaximum& since_water, std::vector<double>& kept);
+  [[nodiscard]] double dry_on(int day,
+                              const RangeMaximum& since_water,
+                              std::vector<double>& kept) const;
   [[nodiscard]] double drying(int root_out, int emerged);
   [[nodiscard]] const Outcome& outcome_of(int released);
   [[nodiscard]] std::span<const Passage> passages_of(int released);

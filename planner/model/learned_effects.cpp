@@ -65,9 +65,9 @@ public:
 
   [[nodiscard]] const std::string& usual_bench() const { return usual_bench_; }
 
-  [[nodiscard]] std::size_t of_age() const { return 1; }
+  [[nodiscard]] static std::size_t of_age() { return 1; }
 
-  [[nodiscard]] std::size_t of_bench(std::size_t index) const { return 2 + index; }
+  [[nodiscard]] static std::size_t of_bench(std::size_t index) { return 2 + index; }
 
   [[nodiscard]] std::vector<double> row(const EffectSowing& sowing, double middle_age) const {
     std::vector<double> values{1.0, sowing.age_years.value_or(middle_age) - middle_age};
@@ -190,7 +190,7 @@ std::vector<LearnedEffect> learned_effects(std::span<const EffectSowing> sowings
     effect.refused = fit ? refusal(effect.sowings, sowings.size())
                          : std::optional{EffectRefusal::too_few_sowings};
     if (!effect.refused) {
-      add_figures(*fit, i == 0 ? layout.of_age() : layout.of_bench(i - 1), usual, effect);
+      add_figures(*fit, i == 0 ? Layout::of_age() : Layout::of_bench(i - 1), usual, effect);
     }
   }
   return effects;

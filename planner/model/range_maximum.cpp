@@ -1,5 +1,6 @@
 #include "planner/model/range_maximum.hpp"
 
+#include <algorithm>
 #include <bit>
 #include <numeric>
 #include <utility>
@@ -21,8 +22,8 @@ RangeMaximum::RangeMaximum(std::vector<double> values) : values_(std::move(value
 }
 
 int RangeMaximum::of(int first, int last) const {
-  const auto length = static_cast<unsigned>(last - first + 1);
-  const auto level = static_cast<std::size_t>(std::bit_width(length)) - 1;
+  const auto length = static_cast<unsigned>(std::max(1, last - first + 1));
+  const auto level = static_cast<std::size_t>(std::bit_width(length) - 1);
   const int begins = largest_[level][static_cast<std::size_t>(first)];
   const int ends = largest_[level][static_cast<std::size_t>(last + 1) - (std::size_t{1} << level)];
   return value(ends) > value(begins) ? ends : begins;

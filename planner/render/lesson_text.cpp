@@ -3,7 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
 #include <string_view>
 
@@ -77,7 +76,7 @@ std::string failure_text(const Lesson& lesson) {
     return fmt::format("{} got first water {} before nights held{}, and little came. Wait for the "
                        "nights.",
                        lesson.of,
-                       counted_text(lesson.count / std::max(1, lesson.sowings), "day"),
+                       counted_text(lesson.count, "day"),
                        lesson.sowings > 1 ? " (on average)" : "");
   }
   return fmt::format("Fewer of {} came than promised, and nothing tells why. Press five recovered "
