@@ -1,5 +1,6 @@
 #include "planner/render/packet_list.hpp"
 
+#include "planner/render/figure_text.hpp"
 #include "planner/render/json_parts.hpp"
 #include "planner/render/table.hpp"
 
@@ -14,10 +15,11 @@ namespace {
 
 std::string seeds_text(const SeedsKnown& seeds) {
   if (!seeds.low || !seeds.high) {
-    return seeds.grams ? fmt::format("{} g", *seeds.grams) : "";
+    return seeds.grams ? number_text(*seeds.grams) + " g" : "";
   }
-  return *seeds.low == *seeds.high ? fmt::format("{}", *seeds.low)
-                                   : fmt::format("{}-{}", *seeds.low, *seeds.high);
+  const std::string low = whole_text(*seeds.low);
+  const std::string high = whole_text(*seeds.high);
+  return low == high ? low : low + "-" + high;
 }
 
 std::string age_text(const ListedPacket& packet) {
@@ -96,7 +98,7 @@ std::string packet_list_text(const PacketListAnswer& answer, const TextStyle& st
           used_text(packet)}});
   }
   text += table_text({{"Packet"},
-                      {"Taxon"},
+                      {"Taxon", Align::left, true},
                       {"Left", Align::right},
                       {"Of", Align::right},
                       {"Age", Align::right},
