@@ -98,7 +98,8 @@ TEST(StoreHistory, EachStageCountsForItsOwnDays) {
 }
 
 TEST(StoreHistory, BackwardsNothingIsKept) {
-  const Kept none = kept_dry(store_histories(packet("Bulbine"), harvested).front(), today, harvested);
+  const Kept none =
+      kept_dry(store_histories(packet("Bulbine"), harvested).front(), today, harvested);
   EXPECT_DOUBLE_EQ(none.room_years, 0.0);
   EXPECT_DOUBLE_EQ(none.ripened_c_d, 0.0);
 }

@@ -25,26 +25,10 @@ std::vector<std::string> keys(const Json& json) {
 
 TEST(PlanJson, NamesStandInTheOrderOfTheInterface) {
   EXPECT_EQ(keys(plan_json()),
-            (std::vector<std::string>{"schema",
-                                      "nightsow",
-                                      "garden",
-                                      "today",
-                                      "season",
-                                      "preview",
-                                      "phases",
-                                      "readings",
-                                      "sowings",
-                                      "carried",
-                                      "not_now",
-                                      "lots",
-                                      "no_day",
-                                      "tasks",
-                                      "free_days",
-                                      "shopping",
-                                      "amounts",
-                                      "warnings",
-                                      "saves",
-                                      "since_saved"}));
+            (std::vector<std::string>{
+                "schema",    "nightsow", "garden",  "today",    "season", "preview",    "phases",
+                "readings",  "sowings",  "carried", "not_now",  "lots",   "no_day",     "tasks",
+                "free_days", "shopping", "amounts", "warnings", "saves",  "since_saved"}));
 }
 
 TEST(PlanJson, WhatLaterVersionsFillIsThereAndEmpty) {
