@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <string_view>
@@ -16,10 +17,14 @@ namespace {
 
 using Problems = std::vector<Problem>;
 
+bool was_unread(const Rule& rule, std::string_view key) {
+  return std::find(rule.unread.begin(), rule.unread.end(), key) != rule.unread.end();
+}
+
 void check_family_defaults(const FamilyFile& file, Problems& faults) {
   for_each_field(file.rule, [&](const Field& field, const auto& member) {
     if constexpr (requires { member.has_value(); }) {
-      if (field.in_family && !member) {
+      if (field.in_family && !member && !was_unread(file.rule, field.key)) {
         faults.push_back(fault_at(file.rule_place,
                                   fmt::format("{} gives no {}", file.family, field.key),
                                   "a default in every family, so that no entry has to guess",
@@ -127,30 +132,51 @@ void check_keeping(const Rule& rule, const RuleCheck& check) {
                "shade that does not grow with the years");
 }
 
+void check_gate(const Rule& rule, const RuleCheck& check) {
+  const GateRule& gate = rule.gate;
+  const bool cool = is(gate.start, Start::cool);
+  const bool hot = is(gate.start, Start::hot);
+  check.expect(!cool || gate.night_limit_c || was_unread(rule, "night_limit_c"),
+               "starts in the cool but has no night limit",
+               "a night limit, here or in the family");
+  check.expect(!hot || gate.warm_night_c || was_unread(rule, "warm_night_c"),
+               "starts in the heat but has no warm night",
+               "a warm night, here or in the family");
+  check.expect(in_order(gate.nights, gate.of),
+               "wants more cool nights than it counts",
+               "at most as many as the nights counted");
+  check.expect(in_order(gate.night_limit_c, gate.day_limit_c),
+               "waits for nights warmer than its days may be",
+               "a night limit at or under the day limit");
+  check.expect(in_order(rule.development.optimum_c, gate.day_limit_c),
+               "has its day limit under its optimum",
+               "days as warm as those on which it comes up fastest, or warmer");
+  check.expect(!hot || (under(rule.development.base_c, gate.warm_night_c) &&
+                        under(gate.warm_night_c, rule.development.ceiling_c)),
+               "waits for warm nights in which it makes no progress",
+               "a warm night over the base and under the ceiling");
+}
+
+void check_seed(const Rule& rule, const RuleCheck& check) {
+  const SeedRule& seed = rule.seed;
+  const SeedlingRule& seedling = rule.seedling;
+  check.expect(in_order(seedling.first_look_days, seedling.main_look_days) &&
+                   in_order(seedling.main_look_days, seedling.last_look_days),
+               "has its looks out of order",
+               "first look, main look, last look");
+  const auto& ripening = seed.after_ripening_c_d;
+  check.expect(!ripening || ripening->value > 0.0 || ripening->high <= 0.0,
+               "needs no after-ripening and perhaps some",
+               "0 to 0 where it needs none, or a value over 0: half of such seed is judged unripe");
+}
+
 void check_whole_rule(const std::string& name,
                       const Rule& rule,
                       const Place& place,
                       Problems& faults) {
-  const auto starts = [&rule](Start start) {
-    return rule.gate.start && rule.gate.start->value == start;
-  };
-  const auto add = [&](std::string_view found, std::string_view expected) {
-    faults.push_back(fault_at(place, fmt::format("{} {}", name, found), std::string{expected}, {}));
-  };
-  if (starts(Start::cool) && !rule.gate.night_limit_c) {
-    add("starts in the cool but has no night limit", "a night limit, here or in the family");
-  }
-  if (starts(Start::hot) && !rule.gate.warm_night_c) {
-    add("starts in the heat but has no warm night", "a warm night, here or in the family");
-  }
-  if (!in_order(rule.gate.nights, rule.gate.of)) {
-    add("wants more cool nights than it counts", "at most as many as the nights counted");
-  }
-  if (!in_order(rule.seedling.first_look_days, rule.seedling.main_look_days) ||
-      !in_order(rule.seedling.main_look_days, rule.seedling.last_look_days)) {
-    add("has its looks out of order", "first look, main look, last look");
-  }
   const RuleCheck check{name, place, faults};
+  check_gate(rule, check);
+  check_seed(rule, check);
   check_temperatures(rule, check);
   check_cover(rule, check);
   check_keeping(rule, check);

@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <any>
 #include <cstddef>
+#include <string_view>
 #include <type_traits>
+#include <vector>
 
 namespace nightsow::species_rules {
 
@@ -29,31 +31,61 @@ void lay_over(std::vector<Remark>& remarks, const std::vector<Remark>& given) {
   }
 }
 
+bool unread_in(const Rule& rule, std::string_view key) {
+  return std::ranges::find(rule.unread, key) != rule.unread.end();
+}
+
+// What stands in the child's file and could not be read hides what the parent says.
+template <class Value>
+void hide_if_unread(std::optional<Value>& field, const Rule& child, std::string_view key) {
+  if (unread_in(child, key)) {
+    field.reset();
+  }
+}
+
+void hide_if_unread(const std::vector<Remark>& /*remarks*/,
+                    const Rule& /*child*/,
+                    std::string_view /*key*/) {}
+
+template <class Value> bool is_given(const std::optional<Value>& field) {
+  return field.has_value();
+}
+
+bool is_given(const std::vector<Remark>& remarks) {
+  return !remarks.empty();
+}
+
 } // namespace
 
 Rule inherit(Rule parent, const Rule& child) {
+  if (child.only_own_notes) {
+    parent.notes.clear();
+    parent.only_own_notes = true;
+  }
   // The table walks one rule at a time, always in the same order. So the child's members are noted
   // first; any_cast throws should the order ever differ.
   std::vector<std::any> given;
   for_each_field(
       child, [&given](const Field& /*field*/, const auto& member) { given.emplace_back(&member); });
   std::size_t next = 0;
-  for_each_field(parent, [&given, &next](const Field& /*field*/, auto& member) {
+  for_each_field(parent, [&](const Field& field, auto& member) {
     using Member = std::remove_reference_t<decltype(member)>;
-    lay_over(member, *std::any_cast<const Member*>(given.at(next)));
+    const Member& given_member = *std::any_cast<const Member*>(given.at(next));
+    hide_if_unread(member, child, field.key);
+    lay_over(member, given_member);
+    if (is_given(given_member)) {
+      std::erase(parent.unread, field.key);
+    }
     ++next;
   });
+  parent.unread.insert(parent.unread.end(), child.unread.begin(), child.unread.end());
   return parent;
 }
 
 bool gives_anything(const Rule& rule) {
-  bool anything = false;
+  bool anything = rule.only_own_notes;
   for_each_field(rule, [&anything](const Field& /*field*/, const auto& member) {
-    if constexpr (requires { member.has_value(); }) {
-      anything = anything || member.has_value();
-    } else {
-      anything = anything || !member.empty();
-    }
+    anything = anything || is_given(member);
   });
   return anything;
 }

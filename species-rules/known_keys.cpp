@@ -5,8 +5,27 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstddef>
+#include <optional>
 
 namespace nightsow::species_rules {
+
+namespace {
+
+// More than this many keys say nothing to a reader.
+constexpr std::size_t most_keys_listed = 12;
+
+std::string expected_key(const std::vector<std::string>& known,
+                         const std::optional<NearestName>& nearest) {
+  if (nearest) {
+    return fmt::format("\"{}\" perhaps", nearest->name);
+  }
+  return known.size() > most_keys_listed
+             ? fmt::format("one of {} keys; `nightsow rules schema` lists them", known.size())
+             : fmt::format("one of {}", fmt::join(known, ", "));
+}
+
+} // namespace
 
 void note_unknown_keys(const JsonNode& object,
                        std::string_view form,
@@ -18,8 +37,7 @@ void note_unknown_keys(const JsonNode& object,
     }
     const auto nearest = nearest_name(member.name(), known);
     faults.push_back(member.problem(fmt::format("unknown key \"{}\"", member.name()),
-                                    nearest ? fmt::format("\"{}\" perhaps", nearest->name)
-                                            : fmt::format("one of {}", fmt::join(known, ", "))));
+                                    expected_key(known, nearest)));
   }
 }
 

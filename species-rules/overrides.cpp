@@ -186,6 +186,14 @@ void tell_at_cause(Problems& faults,
   faults = std::move(told);
 }
 
+// What shows only beside the catalogue, as far as the file could be read.
+Problems crossed(const std::vector<FamilyFile>& families, const FamilyFile& own) {
+  Problems faults = check_rules(*std::ranges::find(families, own.family, &FamilyFile::family));
+  append(faults, check_names(families));
+  tell_at_cause(faults, families, own);
+  return faults;
+}
+
 /// What was laid over so far.
 struct State {
   std::vector<FamilyFile> families;
@@ -202,15 +210,16 @@ Problems lay_over(const RuleText& file, const Sources& sources, State& state) {
   }
   Problems faults = own.faults;
   GivenBy given = given_with(own, state.given, faults);
-  check_families(state.families, own, faults);
-  if (!faults.empty()) {
+  Problems elsewhere;
+  check_families(state.families, own, elsewhere);
+  const bool has_its_place = elsewhere.empty() && !own.family.empty();
+  append(faults, std::move(elsewhere));
+  if (!has_its_place) {
     return faults;
   }
   std::vector<FamilyFile> families = state.families;
   lay_over(families, own);
-  append(faults, check_rules(*std::ranges::find(families, own.family, &FamilyFile::family)));
-  append(faults, check_names(families));
-  tell_at_cause(faults, families, own);
+  append(faults, crossed(families, own));
   if (faults.empty()) {
     state = {std::move(families), std::move(given)};
   }

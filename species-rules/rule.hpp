@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace nightsow::species_rules {
@@ -103,7 +104,7 @@ struct SeedlingRule {
 };
 
 /// What a kind of seed does, each value with its range, evidence and source. An empty field is not
-/// known. `remarks` and `cautions` add up from family to species; every other field is replaced.
+/// known. `notes` and `cautions` add up from family to species; every other field is replaced.
 struct Rule {
   GateRule gate;
   SeedRule seed;
@@ -113,6 +114,11 @@ struct Rule {
   SeedlingRule seedling;
   std::vector<Remark> cautions; ///< codes: see caution_codes in rule_fields.hpp
   std::vector<Remark> notes;    ///< where growers differ, what matters
+  /// The notes of genus and family are not for this entry: those of its own are all. For a summer
+  /// grower among winter growers, and the other way round.
+  bool only_own_notes = false;
+  /// Keys of fields that stand in the file and could not be read: not known, and not inherited.
+  std::vector<std::string_view> unread;
 };
 
 template <> struct Words<Growth> {

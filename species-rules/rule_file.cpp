@@ -53,11 +53,20 @@ E read_word(const JsonNode& object, std::string_view key, std::string_view what)
   return *value;
 }
 
-std::vector<std::string> field_keys() {
-  std::vector<std::string> keys;
+std::vector<std::string_view> field_keys() {
+  std::vector<std::string_view> keys;
   const Rule any;
   for_each_field(
-      any, [&keys](const Field& field, const auto& /*member*/) { keys.emplace_back(field.key); });
+      any, [&keys](const Field& field, const auto& /*member*/) { keys.push_back(field.key); });
+  return keys;
+}
+
+constexpr std::string_view only_own_notes_key = "only_own_notes";
+
+std::vector<std::string> rule_keys() {
+  const std::vector<std::string_view> fields = field_keys();
+  std::vector<std::string> keys{fields.begin(), fields.end()};
+  keys.emplace_back(only_own_notes_key);
   return keys;
 }
 
@@ -95,18 +104,23 @@ class RuleReader {
   }
 
 public:
-  RuleReader(JsonNode rule, Origin level, const Reading& reading)
-      : rule_(std::move(rule)), level_(level), reading_(&reading) {}
+  RuleReader(JsonNode rule,
+             Origin level,
+             const Reading& reading,
+             std::vector<std::string_view>& unread)
+      : rule_(std::move(rule)), level_(level), reading_(&reading), unread_(&unread) {}
 
   void operator()(const Field& field, std::optional<Estimate>& into) const {
     if (const auto part = rule_.member_or_null(field.key)) {
       into = note([&] { return estimate(*part, field); }).value_or(std::nullopt);
+      note_unread(field, into.has_value());
     }
   }
 
   template <class E> void operator()(const Field& field, std::optional<Choice<E>>& into) const {
     if (const auto part = rule_.member_or_null(field.key)) {
       into = note([&] { return choice<E>(*part, field); }).value_or(std::nullopt);
+      note_unread(field, into.has_value());
     }
   }
 
@@ -121,6 +135,18 @@ public:
   }
 
 private:
+  void note_unread(const Field& field, bool could_be_read) const {
+    if (!could_be_read) {
+      unread_->push_back(field.key);
+    }
+  }
+
+  // What stands beside others is compared with them even if its ground is faulty.
+  [[nodiscard]] Ground ground_of(const JsonNode& part, const Field& field) const {
+    return note([&] { return read_ground(part, field); })
+        .value_or(Ground{Evidence::memory, {}, reading_->origin(level_)});
+  }
+
   // A number's parts are read one beside the other, so that all of their faults are told.
   [[nodiscard]] std::optional<Estimate> estimate(const JsonNode& part, const Field& field) const {
     note_unknown_keys(
@@ -128,24 +154,23 @@ private:
     const auto value = note([&] { return figure(part, field, "value"); });
     const auto low = note([&] { return figure(part, field, "low"); });
     const auto high = note([&] { return figure(part, field, "high"); });
-    auto ground = note([&] { return read_ground(part, field); });
-    if (!value || !low || !high || !ground) {
-      return std::nullopt;
+    Ground ground = ground_of(part, field);
+    if (value && low && high && (*low > *value || *value > *high)) {
+      reading_->faults.push_back(
+          part.problem(fmt::format("{}: value {}, low {}, high {}", field.key, *value, *low, *high),
+                       "low <= value <= high"));
     }
-    if (*low > *value || *value > *high) {
-      part.fail(fmt::format("{}: value {}, low {}, high {}", field.key, *value, *low, *high),
-                "low <= value <= high",
-                "");
-    }
-    return Estimate{*value, *low, *high, *std::move(ground)};
+    return value ? std::optional{Estimate{
+                       *value, low.value_or(*value), high.value_or(*value), std::move(ground)}}
+                 : std::nullopt;
   }
 
   template <class E>
   [[nodiscard]] std::optional<Choice<E>> choice(const JsonNode& part, const Field& field) const {
     note_unknown_keys(part, word_form, {"value", "evidence", "source"}, reading_->faults);
     const auto value = note([&] { return read_word<E>(part, "value", field.key); });
-    auto ground = note([&] { return read_ground(part, field); });
-    return value && ground ? std::optional{Choice<E>{*value, *std::move(ground)}} : std::nullopt;
+    Ground ground = ground_of(part, field);
+    return value ? std::optional{Choice<E>{*value, std::move(ground)}} : std::nullopt;
   }
 
   static double figure(const JsonNode& object, const Field& field, std::string_view key) {
@@ -203,22 +228,38 @@ private:
   JsonNode rule_;
   Origin level_;
   const Reading* reading_;
+  std::vector<std::string_view>* unread_;
 };
 
+// true and false alone are taken.
+bool read_only_own_notes(const JsonNode& rule, const Reading& reading) {
+  const auto part = rule.member_or_null(only_own_notes_key);
+  return part && read_or_note(reading.faults, [&] { return part->yes_or_no(); }).value_or(false);
+}
+
 Rule read_rule(const JsonNode& part, Origin level, const Reading& reading) {
-  note_unknown_keys(part, "an object of rule fields", field_keys(), reading.faults);
+  note_unknown_keys(part, "an object of rule fields", rule_keys(), reading.faults);
   Rule rule;
-  for_each_field(rule, RuleReader{part, level, reading});
+  std::vector<std::string_view> unread;
+  for_each_field(rule, RuleReader{part, level, reading, unread});
+  rule.unread = std::move(unread);
+  rule.only_own_notes = read_only_own_notes(part, reading);
   return rule;
 }
 
-// A faulty rule leaves its entry without one.
+// Of a rule that is no object nothing is known.
+Rule unreadable_rule() {
+  Rule rule;
+  rule.unread = field_keys();
+  return rule;
+}
+
 Rule read_own_rule(const std::optional<JsonNode>& part, Origin level, const Reading& reading) {
   if (!part) {
     return {};
   }
   return read_or_note(reading.faults, [&] { return read_rule(*part, level, reading); })
-      .value_or(Rule{});
+      .value_or(unreadable_rule());
 }
 
 // A name of the wanted form; throws InputError otherwise.

@@ -205,6 +205,9 @@ constexpr std::string_view beyond_a_schema =
     "twice. "
     "It passes over // comments, which JSON does not have.";
 
+constexpr std::string_view only_own_notes_meaning =
+    "true: the notes of genus and family are not for this entry";
+
 } // namespace
 
 std::string rule_schema() {
@@ -214,7 +217,9 @@ std::string rule_schema() {
   Json definitions = value_schemas();
   definitions.update(entry_schemas());
   definitions["file"] = file_schema();
-  definitions["rule"] = closed_object(fields.properties(), {});
+  Json properties = fields.properties();
+  properties["only_own_notes"] = {{"description", only_own_notes_meaning}, {"type", "boolean"}};
+  definitions["rule"] = closed_object(std::move(properties), {});
   definitions["sourced"] = sourced_schema();
   definitions["sourced_entry"] = sourced_rule();
   definitions["catalogue_file"] = catalogue_file_schema(fields.in_family());

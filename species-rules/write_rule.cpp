@@ -83,7 +83,8 @@ private:
 std::string rule_lines(const Rule& rule, std::size_t indent) {
   RuleWriter writer{std::string(indent, ' ')};
   for_each_field(rule, writer);
-  return writer.lines();
+  // So that a note which is deleted from the file stays away.
+  return fmt::format("{}\"only_own_notes\": true,\n{}", std::string(indent, ' '), writer.lines());
 }
 
 std::pair<std::string, std::string> taken_apart(const std::string& name) {

@@ -14,7 +14,7 @@ namespace nightsow::planner {
 // grower who has written a date down is not to be sent another one each morning.
 
 /// Whether so many plants of a packet's seeds are enough more to leave a saved plan for: by more
-/// than 3 % and half a seedling (model.md 8).
+/// than 3 % and half a seedling (common practice, no source).
 [[nodiscard]] bool worth_moving(double share, double than, std::optional<double> seeds);
 
 /// The saved way of keeping, unless another is worth moving for; the best one where that way is not

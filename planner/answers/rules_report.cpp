@@ -8,6 +8,8 @@
 #include "planner/model/nights_for_rule.hpp"
 #include "species-rules/explain.hpp"
 #include "species-rules/older_families.hpp"
+#include "species-rules/ripeness.hpp"
+#include "species-rules/seed_moisture.hpp"
 #include "species-rules/viability.hpp"
 
 #include <algorithm>
@@ -24,9 +26,6 @@ using species_rules::Estimate;
 using species_rules::Evidence;
 using species_rules::ExplainedValue;
 using species_rules::RuleFor;
-
-/// Ripening counts the degrees above this, °C (model's common practice, no source).
-constexpr double ripening_base_c = 5.0;
 
 std::optional<double> value_of(const std::optional<Estimate>& estimate) {
   return estimate ? std::optional{estimate->value} : std::nullopt;
@@ -152,7 +151,8 @@ std::optional<RipeningDays> ripening_days(const species_rules::Rule& rule) {
   if (!sum || start_of(rule) == species_rules::Start::at_once) {
     return std::nullopt;
   }
-  const double a_day = species_rules::room_c - ripening_base_c;
+  const double a_day =
+      species_rules::ripening_c_d_a_day(species_rules::room_c, species_rules::room_humidity);
   return RipeningDays{
       sum->value / a_day, sum->low / a_day, sum->high / a_day, species_rules::room_c};
 }

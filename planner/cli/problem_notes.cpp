@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <span>
+#include <string_view>
 #include <vector>
 
 namespace nightsow::planner {
@@ -34,6 +36,13 @@ std::vector<Problem> worst_first(std::span<const Problem> problems, Severity lea
   return chosen;
 }
 
+/// The command that lists these: faults of a grower's own rules are not told by the climate's.
+std::string_view lists_them(std::span<const Problem> problems) {
+  const auto of_rules = [](const Problem& problem) { return problem.where.starts_with("rules/"); };
+  return std::ranges::all_of(problems, of_rules) ? "nightsow rules check rules/*.json"
+                                                 : "nightsow climate --all";
+}
+
 } // namespace
 
 std::string problem_line(const Problem& problem) {
@@ -51,8 +60,9 @@ std::string problem_notes(std::span<const Problem> problems, bool quiet, std::si
     notes += problem_line(chosen[i]);
   }
   if (chosen.size() > shown) {
-    notes += fmt::format("and {} more; run with --json or `nightsow climate --all` to see them\n",
-                         chosen.size() - shown);
+    notes += fmt::format("and {} more; run with --json or `{}` to see them\n",
+                         chosen.size() - shown,
+                         lists_them(std::span{chosen}.subspan(shown)));
   }
   return notes;
 }

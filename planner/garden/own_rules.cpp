@@ -67,16 +67,37 @@ void list_faults_of(const std::string& file,
 struct OwnFiles {
   std::vector<RuleText> rules;
   std::optional<RuleText> sources;
+  std::vector<Problem> unreadable; ///< a warning each
 };
+
+// A folder, a link that leads nowhere and the like is no file of rules, and no reason to stop.
+std::optional<RuleText> text_of(const fs::path& file, std::vector<Problem>& unreadable) {
+  try {
+    return RuleText{name_in_garden(file), read_whole_file(file, "the garden's rules")};
+  } catch (const ProblemError& error) {
+    Problem problem = error.problem();
+    unreadable.push_back({Severity::warning,
+                          name_in_garden(file),
+                          0,
+                          0,
+                          std::move(problem.found),
+                          "a file of rules that can be read",
+                          "it is left aside and the other rules hold; mend it or move it away"});
+    return std::nullopt;
+  }
+}
 
 OwnFiles own_files(const fs::path& folder) {
   OwnFiles files;
   for (const fs::path& file : json_files(folder / own_rules_folder)) {
-    RuleText text{name_in_garden(file), read_whole_file(file, "the garden's rules")};
+    auto text = text_of(file, files.unreadable);
+    if (!text) {
+      continue;
+    }
     if (file.filename() == sources_name) {
       files.sources = std::move(text);
     } else {
-      files.rules.push_back(std::move(text));
+      files.rules.push_back(*std::move(text));
     }
   }
   return files;
@@ -87,12 +108,12 @@ OwnFiles own_files(const fs::path& folder) {
 RulesInGarden rules_in_garden(const fs::path& folder) {
   auto catalogue =
       std::make_shared<const species_rules::Catalogue>(species_rules::Catalogue::embedded());
-  const auto [files, sources] = own_files(folder);
+  auto [files, sources, unreadable] = own_files(folder);
   if (files.empty()) {
-    return {std::move(catalogue), {}};
+    return {std::move(catalogue), std::move(unreadable)};
   }
   species_rules::Overlaid overlaid = species_rules::overlaid(std::move(catalogue), files, sources);
-  RulesInGarden rules{std::move(overlaid.catalogue), {}};
+  RulesInGarden rules{std::move(overlaid.catalogue), std::move(unreadable)};
   if (sources) {
     list_faults_of(sources->name, overlaid.faults, false, rules.problems);
   }

@@ -17,13 +17,14 @@ inline constexpr std::string_view own_rules_folder = "rules";
 struct RulesInGarden {
   std::shared_ptr<const species_rules::Catalogue> catalogue;
   /// A warning for each fault, the first five of a file, and one that says that the file was left
-  /// aside.
+  /// aside; one for each entry that cannot be read.
   std::vector<Problem> problems;
 };
 
 /// The catalogue with what the folder's rules/ holds laid over it: every *.json file in the order
 /// of names, sources.json for their sources. No such folder: the catalogue alone. A file that
-/// cannot be used is left aside, see overrides.hpp. Throws StorageError when a file cannot be read.
+/// cannot be used is left aside, see overrides.hpp; so is an entry that cannot be read as a file (a
+/// folder, a link that leads nowhere). Throws nothing for what stands in rules/.
 [[nodiscard]] RulesInGarden rules_in_garden(const std::filesystem::path& folder);
 
 /// Writes files of rules into the folder, each all or nothing; `name` is its place there

@@ -50,6 +50,11 @@ constexpr OldName old_names[] = {
     {"Poellnitzia rubriflora", "Astroloba"},
     {"Montbretia crocosmiiflora", "Crocosmia"},
     {"Antholyza paniculata", "Crocosmia"},
+    {"Antholyza aethiopica", "Chasmanthe"},
+    {"Antholyza floribunda", "Chasmanthe"},
+    {"Antholyza plicata", "Babiana"},
+    {"Antholyza ringens", "Babiana"},
+    {"Antholyza cunonia", "Gladiolus"},
 };
 
 TEST(OldNames, EachLeadsToAUsableRule) {

@@ -16,7 +16,7 @@
 #include <vector>
 
 // Published figures against the viability equation, its inversions and the moisture of seed.
-// Numbers such as S5-003 are those of our list of checked values. "viabilitymetrics" is the R
+// Numbers such as S5-003 only tell the rows apart. "viabilitymetrics" is the R
 // package of that name (ICAR-NBPGR), whose manual prints results of the equation of Ellis & Roberts
 // (1980), Annals of Botany 45:13-30; its constants are compiled from Hong, Linington & Ellis
 // (1996).

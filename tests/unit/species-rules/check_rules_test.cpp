@@ -95,6 +95,18 @@ TEST(CheckRules, WhatDoesNotFitTogetherIsTold) {
   for (const Case& known :
        {Case{cool + number("base_c", "20") + ", " + number("optimum_c", "15"), "out of order"},
         {number("night_limit_c", "14") + ", " + number("ceiling_c", "12"), "its ceiling"},
+        {number("night_limit_c", "14") + ", " + number("day_limit_c", "12"), "its days may be"},
+        {cool + number("optimum_c", "20") + ", " + number("day_limit_c", "18"),
+         "day limit under its optimum"},
+        {word("start", "hot") + ", " + number("base_c", "12") + ", " + number("optimum_c", "25") +
+             ", " + number("warm_night_c", "12"),
+         "warm nights in which it makes no progress"},
+        {word("start", "hot") + ", " + number("ceiling_c", "28") + ", " +
+             number("warm_night_c", "30"),
+         "warm nights in which it makes no progress"},
+        {cool +
+             R"("after_ripening_c_d": {"value": 0, "low": 0, "high": 500, "evidence": "memory"})",
+         "perhaps some"},
         {cool + number("seedling_frost_c", "-4") + ", " + number("older_seedling_frost_c", "-2"),
          "less frost when older"},
         {cool + word("seed_size", "dust") + ", " + word("cover", "thin"), "seed like dust"},

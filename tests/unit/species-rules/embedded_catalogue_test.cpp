@@ -69,6 +69,52 @@ TEST(EmbeddedCatalogue, EveryValueHasEvidenceAndWhereNeededAListedSource) {
   }
 }
 
+// "Unchecked" and cited exclude each other.
+TEST(EmbeddedCatalogue, WhatIsFromMemoryCitesNobody) {
+  for (const std::string& name : built_in().rule_names()) {
+    for (const ExplainedValue& told : explain(rule_of(name).rule)) {
+      EXPECT_TRUE(told.evidence != word_of(Evidence::memory) || told.source.empty())
+          << name << ' ' << told.key << ' ' << told.source;
+    }
+  }
+}
+
+TEST(EmbeddedCatalogue, EverySourceIsUsed) {
+  std::string rules;
+  for (const EmbeddedFile& file : embedded_catalogue()) {
+    rules += file.name == "sources.json" ? std::string_view{} : file.text;
+  }
+  for (const auto& [id, source] : built_in().sources()) {
+    EXPECT_NE(rules.find("\"source\": \"" + id + '"'), std::string::npos) << id;
+  }
+}
+
+// A harm of the first order: half of the draws would call such seed unripe in a fridge.
+TEST(EmbeddedCatalogue, SeedThatNeedsNoRipeningNeedsNoneInAnyDraw) {
+  for (const std::string_view taxon : {"Albuca spiralis", "Adenia", "Moringa", "Fouquieria"}) {
+    EXPECT_EQ(rule_of(taxon).rule.seed.after_ripening_c_d->high, 0.0) << taxon;
+  }
+}
+
+// common practice, no source
+TEST(EmbeddedCatalogue, SummerGrowersAmongWinterGrowersSayNothingOfAutumn) {
+  for (const std::string_view taxon :
+       {"Gladiolus dalenii", "Eucomis", "Galtonia", "Moraea huttonii", "Pelargonium luridum"}) {
+    for (const Remark& note : rule_of(taxon).rule.notes) {
+      EXPECT_EQ(note.value.find("autumn"), std::string::npos) << taxon << ": " << note.value;
+    }
+  }
+}
+
+// common practice, no source
+TEST(EmbeddedCatalogue, WarmGrowingAmaryllidsComeUpInTheWarmth) {
+  for (const std::string_view taxon : {"Crinum", "Scadoxus", "Clivia", "Brunsvigia grandiflora"}) {
+    const Rule rule = rule_of(taxon).rule;
+    EXPECT_GE(rule.development.optimum_c->value, 22.0) << taxon;
+    EXPECT_GE(rule.development.ceiling_c->value, 35.0) << taxon;
+  }
+}
+
 TEST(EmbeddedCatalogue, SummerSownTreesStartHotOnAMat) {
   for (const std::string_view taxon : {"Pachypodium namaquanum", "Aloidendron pillansii"}) {
     const Rule rule = rule_of(taxon).rule;

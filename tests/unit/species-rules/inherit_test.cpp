@@ -52,6 +52,31 @@ TEST(Inherit, RemarksAddUpFromFamilyToSpecies) {
   EXPECT_EQ(rule.cautions.size(), 1U);
 }
 
+TEST(Inherit, AChildMayLeaveOutTheNotesAboveItButNotTheCautions) {
+  Rule family;
+  family.notes = {remark("of winter growers", Origin::family)};
+  family.cautions = {remark("bulb_toxic", Origin::family)};
+  Rule summer;
+  summer.only_own_notes = true;
+  summer.notes = {remark("of summer growers", Origin::genus)};
+  const Rule rule = inherit(family, summer);
+  EXPECT_EQ(rule.notes, (std::vector{remark("of summer growers", Origin::genus)}));
+  EXPECT_EQ(rule.cautions.size(), 1U);
+  EXPECT_EQ(inherit(rule, Rule{}).notes.size(), 1U) << "a child of it has its notes";
+}
+
+TEST(Inherit, WhatCouldNotBeReadIsNotKnownThoughTheParentGivesIt) {
+  Rule family;
+  family.development.base_c = about(3, Origin::family);
+  Rule genus;
+  genus.unread = {"base_c"};
+  const Rule rule = inherit(family, genus);
+  EXPECT_FALSE(rule.development.base_c);
+  Rule species;
+  species.development.base_c = about(5, Origin::species);
+  EXPECT_TRUE(inherit(rule, species).unread.empty());
+}
+
 TEST(Inherit, EveryFieldOfTheTableIsHandedDown) {
   Rule full;
   for_each_field(full, [](const Field& /*field*/, auto& member) {

@@ -151,6 +151,21 @@ TEST(Overrides, SayWhatIsWrongAndWhere) {
   }
 }
 
+TEST(Overrides, AFaultOfOneValueHidesNoneThatShowsBesideOthers) {
+  const Overlaid rules = over({own(R"({"genus": "Testia", "rule": {"nigth_limit_c": 3,
+      "base_c": {"value": 20, "low": 20, "high": 20, "evidence": "grower"}}})")});
+  ASSERT_GE(rules.faults.size(), 2U);
+  EXPECT_NE(rules.faults[0].found.find("nigth_limit_c"), std::string::npos);
+  EXPECT_EQ(rules.faults[1].found, "Testia has its temperatures out of order");
+}
+
+TEST(Overrides, WhatCouldNotBeReadIsNotComparedWithWhatTheCatalogueSays) {
+  const Overlaid rules = over({own(R"({"genus": "Testia", "rule": {"start":
+      {"value": "cool", "evidence": "grower"}, "night_limit_c": {"value": "cool", "low": 3,
+      "high": 4, "evidence": "grower"}}})")});
+  EXPECT_EQ(rules.faults.size(), 1U) << texts_of(rules.faults).back();
+}
+
 // The catalogue's Testia alba waits for 10 °C; a ceiling of 9 does not suit it, but the genus'
 // own 8.
 TEST(Overrides, AFaultThatShowsInTheCatalogueIsToldWhereTheGrowerMadeIt) {

@@ -73,9 +73,24 @@ TEST(RuleFile, AnUnknownFieldIsToldWithTheNearestOne) {
             "Testaceae.json:3:28: unknown key \"night_limit\"; expected \"night_limit_c\" perhaps");
 }
 
-TEST(RuleFile, AnUnknownFieldThatIsNearNothingIsToldWithAllOfThem) {
-  EXPECT_NE(fault_in(R"("colour": {})").find("expected one of growth, start, night_limit_c, "),
-            std::string::npos);
+TEST(RuleFile, AnUnknownFieldThatIsNearNothingIsToldWithWhereAllOfThemStand) {
+  const std::string said = fault_in(R"("colour": {})");
+  EXPECT_NE(said.find("`nightsow rules schema` lists them"), std::string::npos) << said;
+  EXPECT_LT(said.size(), 160U) << "half a hundred names say nothing";
+}
+
+TEST(RuleFile, AFaultyGroundHidesNoDisorderOfItsNumber) {
+  const auto file = with_rule(R"("night_limit_c":
+      {"value": 3, "low": 5, "high": 4, "evidence": "memory", "source": "not-listed"})");
+  ASSERT_EQ(file.faults.size(), 2U);
+  EXPECT_NE(file.faults[0].found.find("not-listed"), std::string::npos);
+  EXPECT_EQ(file.faults[1].expected, "low <= value <= high");
+}
+
+TEST(RuleFile, NotesOfGenusAndFamilyMayBeLeftOut) {
+  EXPECT_TRUE(with_rule(R"("only_own_notes": true)").genera.at(0).rule.only_own_notes);
+  EXPECT_FALSE(with_rule("").genera.at(0).rule.only_own_notes);
+  EXPECT_FALSE(fault_in(R"("only_own_notes": "yes")").empty());
 }
 
 TEST(RuleFile, AnUnknownKeyOfAValueIsTold) {

@@ -12,12 +12,13 @@
 namespace nightsow::species_rules::rule_texts {
 
 /// Writes a value for every field of the table: lowest numbers and first words, so that a new field
-/// needs no new line here. But the ceiling is the highest, so that any night limit fits under it.
+/// needs no new line here. But ceiling and day limit are the highest, so that any night limit fits
+/// under them.
 class DefaultsWriter {
 public:
   void operator()(const Field& field, const std::optional<Estimate>& /*member*/) {
-    const std::string number =
-        std::to_string(field.key == "ceiling_c" ? field.highest : field.lowest);
+    const bool is_ceiling = field.key == "ceiling_c" || field.key == "day_limit_c";
+    const std::string number = std::to_string(is_ceiling ? field.highest : field.lowest);
     add(field, number + R"(, "low": )" + number + R"(, "high": )" + number);
   }
 
