@@ -84,6 +84,7 @@ void check_temperatures(const Rule& rule, const RuleCheck& check) {
 constexpr double deepest_on_dust_mm = 1.5;
 constexpr double deepest_on_fine_mm = 3.0;
 constexpr double deepest_none_mm = 1.0;
+constexpr double deepest_dusting_mm = 2.0;
 
 void check_cover(const Rule& rule, const RuleCheck& check) {
   const auto cover = rule.sowing.cover;
@@ -96,6 +97,13 @@ void check_cover(const Rule& rule, const RuleCheck& check) {
   check.expect(!is(size, SeedSize::fine) || cover_mm <= deepest_on_fine_mm,
                "buries fine seed",
                "a cover of at most 3 mm");
+  check.expect(!is(size, SeedSize::large) ||
+                   (!is(cover, Cover::none) && !is(cover, Cover::dusting)),
+               "leaves large seed uncovered or dusted",
+               "a cover as thick as the seed, or another that buries it");
+  check.expect(!is(cover, Cover::dusting) || cover_mm <= deepest_dusting_mm,
+               "calls a dusting what buries",
+               "at most 2 mm of dusting, or a thin layer");
   check.expect(!is(cover, Cover::half_buried) || is(size, SeedSize::large) ||
                    is(size, SeedSize::fleshy),
                "half buries seed that is not large",

@@ -115,11 +115,18 @@ TEST(KnownKinds, SeedThatDiesAsItDriesIsSownAtOnce) {
 }
 
 // common practice, no source
-TEST(KnownKinds, LargeSeedIsBuriedByItsOwnThickness) {
-  for (const std::string_view genus : {"Veltheimia", "Aloidendron", "Chasmanthe", "Erythrina"}) {
-    const Rule rule = rule_of(genus);
-    EXPECT_EQ(rule.sowing.cover->value, Cover::own_thickness) << genus;
-    EXPECT_GE(rule.sowing.cover_mm->value, 2.0) << genus;
+TEST(KnownKinds, LargeSeedIsBuriedAndNotDusted) {
+  static const Catalogue catalogue = Catalogue::embedded();
+  for (const std::string& name : catalogue.rule_names()) {
+    const Rule rule = rule_of(name);
+    if (rule.seed.size && rule.seed.size->value == SeedSize::large) {
+      EXPECT_GT(rule.sowing.cover->value, Cover::dusting) << name;
+    }
+  }
+  for (const std::string_view genus :
+       {"Veltheimia", "Aloidendron", "Chasmanthe", "Erythrina", "Gladiolus", "Monsonia"}) {
+    EXPECT_EQ(rule_of(genus).sowing.cover->value, Cover::own_thickness) << genus;
+    EXPECT_GE(rule_of(genus).sowing.cover_mm->value, 2.0) << genus;
   }
 }
 

@@ -119,6 +119,11 @@ TEST(CheckRules, WhatDoesNotFitTogetherIsTold) {
         {cool + word("seed_size", "medium") + ", " + word("cover", "half_buried"),
          "seed that is not large"},
         {cool + word("seed_size", "medium") + ", " + number("cover_mm", "5"), "leaves uncovered"},
+        {cool + word("seed_size", "large") + ", " + word("cover", "dusting"),
+         "leaves large seed uncovered or dusted"},
+        {cool + word("seed_size", "medium") + ", " + word("cover", "dusting") + ", " +
+             number("cover_mm", "3"),
+         "calls a dusting what buries"},
         {cool + word("seed_size", "large") + ", " + word("cover", "deep"), "needs light"},
         {cool + word("seed_size", "fleshy") + ", " + word("store", "cool_dry"),
          "stores fleshy seed"},

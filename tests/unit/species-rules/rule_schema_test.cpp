@@ -31,7 +31,8 @@ TEST(RuleSchema, EveryFieldStandsInItWithItsMeaning) {
     const auto& described = properties.at(std::string{field.key}).at("description");
     EXPECT_EQ(described.get<std::string>().rfind(field.meaning, 0), 0U) << field.key;
   });
-  EXPECT_EQ(properties.size(), count);
+  EXPECT_TRUE(properties.contains("only_own_notes"));
+  EXPECT_EQ(properties.size(), count + 1) << "the fields, and whose notes it has";
 }
 
 TEST(RuleSchema, ANumberKeepsTheBoundsOfItsFieldAndAWordItsWords) {
