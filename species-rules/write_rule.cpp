@@ -83,7 +83,9 @@ private:
 std::string rule_lines(const Rule& rule, std::size_t indent) {
   RuleWriter writer{std::string(indent, ' ')};
   for_each_field(rule, writer);
-  // So that a note which is deleted from the file stays away.
+  if (!rule.only_own_notes) {
+    return writer.lines();
+  }
   return fmt::format("{}\"only_own_notes\": true,\n{}", std::string(indent, ' '), writer.lines());
 }
 

@@ -168,6 +168,16 @@ void add_names(RuleShowAnswer& answer, const Catalogue& catalogue) {
   }
 }
 
+// A species of which the catalogue has a caution or a note alone is still known as its genus is.
+bool says_more_than_remarks(const RuleShowAnswer& answer) {
+  const bool is_species = answer.accepted.find(' ') != std::string::npos;
+  return !is_species || std::ranges::any_of(answer.values, [](const RuleValue& value) {
+    return value.key != "notes" && value.key != "cautions" &&
+           (value.origin == word_of(species_rules::Origin::species) ||
+            value.origin == word_of(species_rules::Origin::grower));
+  });
+}
+
 } // namespace
 
 std::string typed_family(const Catalogue& catalogue, std::string_view typed) {
@@ -240,6 +250,7 @@ RuleShowAnswer show_rule(const Catalogue& catalogue, std::string_view taxon) {
     }
     answer.values.push_back(rule_value(value));
   }
+  answer.own_rule = answer.own_rule && says_more_than_remarks(answer);
   return answer;
 }
 

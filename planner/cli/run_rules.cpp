@@ -80,8 +80,10 @@ Outcome run(const RulesExportCommand& command,
             const CommonOptions& common,
             const Surroundings& /*around*/) {
   const RulesInGarden rules = rules_here(common);
-  return outcome_of(
-      species_rules::override_text(typed_rule(*rules.catalogue, command.taxon)), rules, common);
+  species_rules::RuleFor whole = typed_rule(*rules.catalogue, command.taxon);
+  // It is all that is known: a note that the grower takes out is to stay away.
+  whole.rule.only_own_notes = true;
+  return outcome_of(species_rules::override_text(whole), rules, common);
 }
 
 Outcome run(const RulesGapsCommand& command,

@@ -227,7 +227,7 @@ std::string rule_head(const RuleShowAnswer& answer, const TextStyle& style) {
     text += paragraph("",
                       fmt::format("It has no rule of its own: this is what is known of {} as a "
                                   "whole, and a species may differ.",
-                                  answer.rule));
+                                  answer.rule.substr(0, answer.rule.find(' '))));
   } else if (answer.rule != answer.accepted) {
     text += paragraph("", fmt::format("By the rule of {}.", answer.rule));
   }
