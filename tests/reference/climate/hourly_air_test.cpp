@@ -3,8 +3,10 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace nightsow::climate {
 namespace {
@@ -29,6 +31,13 @@ TEST(HourlyAir, HasTheSunOfThePackageInThisTest) {
   // daylength(50.4, 15): sunrise, sunset.
   EXPECT_NEAR(chillr_sun(50.4, 15).rises_h, 7.766425, 6e-6);
   EXPECT_NEAR(chillr_sun(50.4, 15).sets_h, 16.23357, 6e-6);
+  // Its table daylength(50.5, 1:365); our own days have no refraction, see sun_fao56_test.
+  constexpr std::array<std::pair<int, double>, 5> table{
+      {{1, 8.074373}, {2, 8.091618}, {3, 8.110474}, {5, 8.152932}, {6, 8.176486}}};
+  for (const auto& [day, hours] : table) {
+    const SunTimes sun = chillr_sun(50.5, day);
+    EXPECT_NEAR(sun.sets_h - sun.rises_h, hours, 6e-7) << day;
+  }
 }
 
 TEST(HourlyAir, FollowsThePackageAfterSunset) {
@@ -42,6 +51,35 @@ TEST(HourlyAir, FollowsThePackageAfterSunset) {
   day.next_sun = chillr_sun(50.4, 2);
   EXPECT_NEAR(hourly_air_c(day, 19.0), 6.424223, 1e-3);
   EXPECT_NEAR(hourly_air_c(day, 23.0), 5.738969, 1e-3);
+}
+
+// Hours 2, 3 and 5 of 2 January of the same table. The package there divides by the logarithm of
+// the night's length instead of length + 1, which is 0.06 K.
+TEST(HourlyAir, LiesNearThePackageBeforeSunrise) {
+  HourlyDay day;
+  day.previous_night_c = 5.1;
+  day.previous_day_c = 8.2;
+  day.night_c = 5.0;
+  day.day_c = 9.1;
+  day.next_night_c = 3.3;
+  day.previous_sun = chillr_sun(50.4, 1);
+  day.sun = chillr_sun(50.4, 2);
+  day.next_sun = chillr_sun(50.4, 3);
+  EXPECT_NEAR(hourly_air_c(day, 2.0), 5.373123, 0.06);
+  EXPECT_NEAR(hourly_air_c(day, 3.0), 5.28565, 0.06);
+  EXPECT_NEAR(hourly_air_c(day, 5.0), 5.13075, 0.06);
+}
+
+// Cesaraccio and others 2001 (R package TrenchR, test-22-DTRFunctions.R), 10 to 30 °C, sun from 6
+// to 18: their sine from sunrise to four hours before sunset is Linvill's rise where days have
+// twelve hours.
+TEST(HourlyAir, RisesAsThatOfCesaraccioDoes) {
+  HourlyDay day;
+  day.night_c = day.previous_night_c = 10.0;
+  day.day_c = day.previous_day_c = 30.0;
+  day.next_night_c = 12.0;
+  day.sun = day.previous_sun = day.next_sun = {6.0, 18.0};
+  EXPECT_NEAR(hourly_air_c(day, 8.0), 17.65367, 6e-6);
 }
 
 TEST(HourlyAir, HasNoStepAtMidnightSunriseOrSunset) {

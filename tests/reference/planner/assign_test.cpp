@@ -1,6 +1,7 @@
 #include "planner/model/assign.hpp"
 
 #include "planner/model/lay_by_hand.hpp"
+#include "tests/support/numbers.hpp"
 
 #include <gtest/gtest.h>
 
@@ -75,19 +76,7 @@ double best_by_trying_all(const std::vector<SowingToLay>& sowings,
   return best;
 }
 
-// A fixed stream of small whole numbers (Lehmer, multiplier 48271).
-class Numbers {
-public:
-  explicit Numbers(unsigned seed) : state_(seed) {}
-
-  int upto(int most) {
-    state_ = state_ * 48271ULL % 2147483647ULL;
-    return static_cast<int>(state_ % static_cast<unsigned long long>(most + 1));
-  }
-
-private:
-  unsigned long long state_;
-};
+using support::Numbers;
 
 std::vector<SowingToLay> some_sowings(Numbers& numbers) {
   std::vector<SowingToLay> sowings;

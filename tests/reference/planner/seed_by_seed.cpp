@@ -92,12 +92,22 @@ public:
   }
 
   bool came_up = false;
+  int emerged_on = 0; ///< where it came up
 
 private:
   std::size_t on(int day) const { return static_cast<std::size_t>(day); }
 
-  // Days from the coldest one on add up until the rest.
+  // Days from the coldest one on add up until the rest; summer growers rest with the first cool
+  // week after the hottest.
   int season_rest() const {
+    if (seed_.growth == Growth::summer) {
+      for (int day = season_.hottest; day < season_.ends; ++day) {
+        if (course_.seven_day_mean_c[on(day)] <= 13.0) {
+          return day;
+        }
+      }
+      return season_.ends;
+    }
     double sum = 0.0;
     for (int day = season_.coldest; day < season_.ends; ++day) {
       sum += course_.rest_rate[on(day)];
@@ -110,6 +120,9 @@ private:
 
   int own_rest(int emerged) const {
     const int rest = season_rest();
+    if (seed_.start != Start::cool || seed_.growth == Growth::summer) {
+      return rest;
+    }
     double sum = 0.0;
     for (int day = emerged; day < std::min(season_.limb_begins, rest); ++day) {
       sum += course_.rest_rate[on(day)];
@@ -224,19 +237,8 @@ private:
     return End::late;
   }
 
-  double hottest_hours_c(int day) const {
-    const int first = std::max(0, day - 1) * 24;
-    std::vector<float> hours(course_.hour_c.begin() + first,
-                             course_.hour_c.begin() + (day + 1) * 24);
-    std::sort(hours.rbegin(), hours.rend());
-    double sum = 0.0;
-    for (int i = 0; i < 6; ++i) {
-      sum += static_cast<double>(hours[on(i)]);
-    }
-    return sum / 6.0;
-  }
-
   End grows(int emerged, bool dried_already) {
+    emerged_on = emerged;
     const int rest = own_rest(emerged);
     const double frost_k = 1.2 * luck_.normal();
     const double heat_k = 2.5 * luck_.normal();
@@ -263,10 +265,11 @@ private:
         return End::frost;
       }
       const double harder_k = age < 30 ? 0.0 : age <= 90 ? 3.0 : 6.0;
-      if (hottest_hours_c(day) > seed_.heat_limit_c + harder_k + heat_k) {
+      if (course_.hottest_c[on(day)] > seed_.heat_limit_c + harder_k + heat_k) {
         return End::heat;
       }
-      grown += course_.winter_growth[on(day)];
+      grown += seed_.growth == Growth::summer ? course_.summer_growth[on(day)]
+                                              : course_.winter_growth[on(day)];
     }
     if (emerged >= rest) {
       return End::late;
@@ -328,10 +331,14 @@ Establishment simulated(const SeedCourse& course,
                         int seeds) {
   Luck luck;
   Establishment result;
+  result.up.assign(static_cast<std::size_t>(course.days()), 0.0);
   for (int i = 0; i < seeds; ++i) {
     Seed one{course, seed, care, season, luck};
     loss_of(one.sown(water, shares), result) += 1.0 / seeds;
-    result.seedlings += one.came_up ? 1.0 / seeds : 0.0;
+    if (one.came_up) {
+      result.seedlings += 1.0 / seeds;
+      result.up[static_cast<std::size_t>(one.emerged_on)] += 1.0 / seeds;
+    }
   }
   return result;
 }

@@ -2,6 +2,7 @@
 
 #include "climate/daily_series.hpp"
 #include "tests/support/invented_series.hpp"
+#include "tests/support/numbers.hpp"
 
 #include <gtest/gtest.h>
 
@@ -133,6 +134,44 @@ TEST(NightWords, MildDaysWaitForTheMeanOfFourteenMaxima) {
   EXPECT_EQ(first_mild_day(day_c, Celsius{25.0}, 40), 40);
   EXPECT_EQ(first_mild_day(day_c, std::nullopt, 13), 13);
   EXPECT_EQ(first_mild_day(day_c, Celsius{10.0}, 13), std::nullopt);
+}
+
+// Nothing later: a day that is not met is later than all.
+void expect_no_later(const WordDay& one, const WordDay& than, const char* word) {
+  if (than.day) {
+    ASSERT_TRUE(one.day) << word;
+    EXPECT_LE(*one.day, *than.day) << word;
+  }
+}
+
+void expect_no_later(const NightWords& one, const NightWords& than) {
+  expect_no_later(one.stirs, than.stirs, "stirs");
+  expect_no_later(one.holds, than.holds, "holds");
+  expect_no_later(one.settles, than.settles, "settles");
+}
+
+// Made-up autumns, nights from 20 °C down to 8 and days from 32 to 18, up and down by some kelvin.
+TEST(NightWords, AHigherLimitNeverDelaysAndWarmerNightsNeverHasten) {
+  constexpr int days = 160;
+  for (unsigned example = 1; example <= 60; ++example) {
+    SCOPED_TRACE(example);
+    support::Numbers numbers{example};
+    std::vector<float> night_c;
+    std::vector<float> warmer_c;
+    std::vector<float> day_c;
+    for (int day = 0; day < days; ++day) {
+      const float part = static_cast<float>(day) / days;
+      night_c.push_back(20.0F - 12.0F * part + 0.1F * static_cast<float>(numbers.upto(80) - 40));
+      warmer_c.push_back(night_c.back() + 0.1F * static_cast<float>(numbers.upto(20)));
+      day_c.push_back(32.0F - 14.0F * part + 0.1F * static_cast<float>(numbers.upto(60) - 30));
+    }
+    const NightLimit& limit = at_13_days_25;
+    NightLimit higher = limit;
+    higher.at_or_under = Celsius{13.0 + 0.1 * numbers.upto(30)};
+    const NightWords usual = night_words(night_c, day_c, limit, 13);
+    expect_no_later(night_words(night_c, day_c, higher, 13), usual);
+    expect_no_later(usual, night_words(warmer_c, day_c, limit, 13));
+  }
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "planner/answers/plan.hpp"
 #include "planner/garden/change.hpp"
+#include "planner/model/bench_climate.hpp"
 #include "planner/render/to_json.hpp"
 #include "tests/support/find_in_answer.hpp"
 #include "tests/support/invented_garden.hpp"
@@ -7,8 +8,11 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <optional>
 #include <string>
 #include <tuple>
+#include <vector>
 
 namespace nightsow::planner {
 namespace {
@@ -74,9 +78,7 @@ TEST_P(AnyPlan, IsTheSameWhateverTheOrderOfThePackets) {
   EXPECT_EQ(to_json(plan(garden, {})), before);
 }
 
-TEST_P(AnyPlan, HoldsEveryPacketOnce) {
-  const LoadedGarden garden = support::garden_of(invented());
-  const PlanAnswer answer = plan(garden, {});
+void expect_every_packet_once(const LoadedGarden& garden, const PlanAnswer& answer) {
   std::vector<std::string> planned;
   for (const Sowing& line : answer.sowings) {
     planned.push_back(line.packet);
@@ -93,8 +95,7 @@ TEST_P(AnyPlan, HoldsEveryPacketOnce) {
   EXPECT_EQ(planned, in_hand);
 }
 
-TEST_P(AnyPlan, GivesEveryLineAReason) {
-  const PlanAnswer answer = plan(support::garden_of(invented()), {});
+void expect_a_reason_of_every_line(const PlanAnswer& answer) {
   for (const Sowing& line : answer.sowings) {
     EXPECT_FALSE(line.reasons.empty()) << line.taxon;
   }
@@ -103,21 +104,134 @@ TEST_P(AnyPlan, GivesEveryLineAReason) {
   }
 }
 
-TEST_P(AnyPlan, WatersNowOnlyWithinItsWindow) {
-  const PlanAnswer answer = plan(support::garden_of(invented()), {});
+void expect_first_water_in_its_window(const PlanAnswer& answer) {
   for (const Sowing& line : answer.sowings) {
+    const FirstWater& water = line.first_water;
     if (line.verdict == Verdict::water_now) {
-      EXPECT_LE(*line.first_water.not_before, answer.today) << line.taxon;
-      EXPECT_GE(line.first_water.no_later_than.value_or(answer.today), answer.today) << line.taxon;
+      EXPECT_LE(*water.not_before, answer.today) << line.taxon;
+      EXPECT_GE(water.no_later_than.value_or(answer.today), answer.today) << line.taxon;
+    }
+    if (water.expected.p50 && water.not_before) {
+      EXPECT_GE(*water.expected.p50, *water.not_before) << line.taxon;
     }
   }
 }
 
-TEST_P(AnyPlan, ExpectsFirstWaterWithinItsWindow) {
-  const PlanAnswer answer = plan(support::garden_of(invented()), {});
+/// Days from `first` to `last`, both included.
+struct Between {
+  Date first;
+  Date last;
+
+  void expect(const std::optional<Date>& day, const std::string& what) const {
+    if (day) {
+      EXPECT_GE(*day, first) << what;
+      EXPECT_LE(*day, last) << what;
+    }
+  }
+
+  void expect(const Spread& spread, const std::string& what) const {
+    expect(spread.p10, what + " p10");
+    expect(spread.p50, what + " p50");
+    expect(spread.p90, what + " p90");
+  }
+};
+
+// What is still to be done with a packet lies between today and the season's end, and what nights
+// do within the season itself.
+void expect_sowings_in_season(const PlanAnswer& answer, const climate::Season& season) {
+  const Between to_come{answer.today, season.next_hottest};
+  const Between all_season{season.hottest, season.next_hottest};
   for (const Sowing& line : answer.sowings) {
-    if (line.first_water.expected.p50 && line.first_water.not_before) {
-      EXPECT_GE(*line.first_water.expected.p50, *line.first_water.not_before) << line.taxon;
+    to_come.expect(line.first_water.not_before, line.taxon + ": not before");
+    to_come.expect(line.first_water.expected, line.taxon + ": first water");
+    to_come.expect(line.first_water.no_later_than, line.taxon + ": no later than");
+    to_come.expect(line.sow_on, line.taxon + ": sow on");
+    to_come.expect(line.keep.until, line.taxon + ": keep until");
+    to_come.expect(line.work.rests, line.taxon + ": rests");
+    if (line.gate) {
+      all_season.expect(line.gate->stirs, line.taxon + ": stirs");
+      all_season.expect(line.gate->holds, line.taxon + ": holds");
+      all_season.expect(line.gate->settles, line.taxon + ": settles");
+    }
+    if (line.expected) {
+      to_come.expect(line.expected->first_water, line.taxon + ": expected with water on");
+      to_come.expect(line.expected->first, line.taxon + ": first seedling");
+      to_come.expect(line.expected->half, line.taxon + ": half the seedlings");
+    }
+    for (const RouteAnswer& route : line.routes) {
+      const bool next = route.route == "next_season";
+      const Between days =
+          next ? Between{season.hottest, season.next_hottest + Days{366}} : to_come;
+      days.expect(route.first_water, line.taxon + ": " + route.route);
+      to_come.expect(route.warm_until, line.taxon + ": warm until");
+    }
+    if (line.work.wakes && line.work.rests) {
+      EXPECT_GT(*line.work.wakes, *line.work.rests) << line.taxon;
+    }
+  }
+}
+
+// Once it wakes after its first rest, and later.
+bool is_of_later_years(const Task& task) {
+  return task.kind == TaskKind::wake || task.kind == TaskKind::prick_out ||
+         task.kind == TaskKind::leave || task.kind == TaskKind::pot_on ||
+         task.kind == TaskKind::carry_over || (task.kind == TaskKind::shade && task.number > 1);
+}
+
+void expect_work_in_season(const PlanAnswer& answer, const climate::Season& season) {
+  const Between this_season{answer.today, season.next_hottest};
+  const Between years{answer.today, season.next_hottest + Days{3 * 366}};
+  for (const Task& task : answer.tasks) {
+    const Between days = is_of_later_years(task) ? years : this_season;
+    days.expect(task.on, task.lot + ": " + std::string(name_of(task.kind)));
+  }
+  for (const NotNow& line : answer.not_now) {
+    years.expect(line.when, line.taxon + ": not now, but then");
+  }
+}
+
+// Told to a tenth of a plant each.
+void expect_every_seed_accounted_for(const PlanAnswer& answer) {
+  for (const Sowing& line : answer.sowings) {
+    if (!line.expected) {
+      continue;
+    }
+    const LostSeeds& lost = line.expected->losses;
+    const double sum = lost.dead + lost.not_ripe + lost.nights_too_warm + lost.deferred +
+                       lost.lost_wet + lost.dried + lost.heat + lost.frost + lost.too_late +
+                       lost.rest + line.expected->plants.mean;
+    const int sown = static_cast<int>(std::lround(*line.seeds)) - line.keep_back.value_or(0);
+    EXPECT_NEAR(sum, sown, 11 * 0.05) << line.taxon;
+    EXPECT_LE(line.expected->plants.mean, line.expected->seedlings.mean + 0.1) << line.taxon;
+  }
+}
+
+void expect_sound(const LoadedGarden& garden) {
+  const PlanAnswer answer = plan(garden, {});
+  const StationClimate station = station_climate(garden);
+  const climate::Season season = climate::season_named(*station.turning.phases, answer.season);
+  expect_every_packet_once(garden, answer);
+  expect_a_reason_of_every_line(answer);
+  expect_first_water_in_its_window(answer);
+  expect_sowings_in_season(answer, season);
+  expect_work_in_season(answer, season);
+  expect_every_seed_accounted_for(answer);
+}
+
+// One plan, since making it is what takes time.
+TEST_P(AnyPlan, HoldsEveryPacketOnceWithReasonsDatesOfItsSeasonAndEverySeedAccountedFor) {
+  expect_sound(support::garden_of(invented()));
+}
+
+TEST(PlanElsewhere, HoldsEveryPacketOnceWithReasonsDatesOfItsSeasonAndEverySeedAccountedFor) {
+  for (const support::InventedClimate& climate :
+       {support::mild_coast(), support::cool_summers(), support::warm_summers()}) {
+    for (const int day : {-60, 50, 150}) {
+      InventedGarden invented = mixed_garden(support::hottest_in_the_south, day);
+      invented.climate = climate;
+      SCOPED_TRACE(climate.night_mean_c);
+      SCOPED_TRACE(day);
+      expect_sound(support::garden_of(invented));
     }
   }
 }

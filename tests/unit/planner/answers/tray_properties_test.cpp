@@ -4,6 +4,7 @@
 #include "planner/render/plan_files.hpp"
 #include "planner/render/to_json.hpp"
 #include "tests/support/invented_garden.hpp"
+#include "tests/support/numbers.hpp"
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
@@ -21,19 +22,7 @@ namespace {
 
 // What must hold of trays, their work and the files made of them, whatever the garden.
 
-// A fixed stream of small whole numbers (Lehmer, multiplier 48271).
-class Numbers {
-public:
-  explicit Numbers(unsigned seed) : state_(seed) {}
-
-  int upto(int most) {
-    state_ = state_ * 48271ULL % 2147483647ULL;
-    return static_cast<int>(state_ % static_cast<unsigned long long>(most + 1));
-  }
-
-private:
-  unsigned long long state_;
-};
+using support::Numbers;
 
 // Of every start, with and without bags and mats.
 constexpr std::array<std::string_view, 14> kinds{"Bulbine annua",

@@ -1,6 +1,7 @@
 #include "planner/model/establishment.hpp"
 
 #include "planner/model/expected_plants.hpp"
+#include "tests/support/even_course.hpp"
 
 #include <gtest/gtest.h>
 
@@ -15,24 +16,8 @@ using species_rules::Start;
 constexpr int days = 300;
 constexpr SeasonDays season{0, 30, 180, days};
 
-// Every day alike: nights at 10, the seed at 15 °C all day, light for growth, nothing dries.
 SeedCourse even_course(double night_c = 10.0) {
-  SeedCourse course;
-  course.first = Date{date::year{2020} / date::February / 1};
-  course.night_c.assign(days, night_c);
-  course.hour_c.assign(days * 24, 15.0F);
-  course.mean_c.assign(days, 15.0);
-  course.seedling_mean_c.assign(days, 15.0);
-  course.swing_k.assign(days, 30.0);
-  course.coldest_c.assign(days, 10.0);
-  course.hottest_c.assign(days, 20.0);
-  course.heat_half_lives.assign(days, 0.0);
-  course.evaporation_mm.assign(days, 0.0);
-  course.winter_growth.assign(days, 1.0);
-  course.summer_growth.assign(days, 1.0);
-  course.seven_day_mean_c.assign(days, 15.0);
-  course.rest_rate.assign(days, 0.25);
-  return course;
+  return support::even_course(days, night_c);
 }
 
 // Loses nothing, all alike: up after exactly ten of the even days.
