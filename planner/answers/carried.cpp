@@ -6,8 +6,10 @@
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/plan_line.hpp"
 #include "planner/answers/pot_prospects.hpp"
+#include "planner/answers/recorded_work.hpp"
 #include "planner/answers/work_facts.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/usual_looks.hpp"
 
 #include <algorithm>
 #include <array>
@@ -25,6 +27,8 @@ constexpr double usual_wake_above_k = 2.0;
 constexpr int usual_keep_seasons = 3;
 // Water so long before nights hold already woke the pot.
 constexpr Days near_wake{14};
+// Where no season tells, the looks at a pot are asked for so long.
+constexpr int days_of_looks = 180;
 
 /// One sowing, with all that decides about it.
 struct Pot {
@@ -72,14 +76,34 @@ CarriedPot pot_head(const LoadedGarden& garden, const RecordedSowing& sowing, co
   return pot;
 }
 
-std::optional<Date> last_wetted(const Records& records, EntryId sowing) {
-  std::optional<Date> last;
+// The first water on that day or later.
+std::optional<Date> wetted_from(const Records& records, EntryId sowing, Date day) {
   for (const Watering& watering : records.waterings) {
-    if (watering.sowing == sowing && watering.kind != WateringKind::dry_rest) {
-      last = watering.on;
+    if (watering.sowing == sowing && watering.kind != WateringKind::dry_rest &&
+        watering.on >= day) {
+      return watering.on;
     }
   }
-  return last;
+  return std::nullopt;
+}
+
+// The work of the season in which it was first watered.
+void add_work(const Pot& of, const WorkFacts& facts, CarriedPot& pot) {
+  const auto& seedling = of.rule.rule.seedling;
+  const auto days = [](const std::optional<species_rules::Estimate>& told, int usual) {
+    return told ? static_cast<int>(std::lround(told->value)) : usual;
+  };
+  const auto& cover = of.rule.rule.sowing.humidity_cover;
+  PotNeeds needs;
+  needs.first_look_days = days(seedling.first_look_days, usual_first_look_days);
+  needs.main_look_days = days(seedling.main_look_days, usual_main_look_days);
+  needs.last_look_days = days(seedling.last_look_days, usual_last_look_days);
+  needs.bag = cover && cover->value == species_rules::HumidityCover::useful;
+  needs.mat = facts.on_mat;
+  needs.shade = facts.shade_first_year;
+  needs.defers = facts.defers;
+  needs.rests = facts.rests;
+  pot.work = recorded_work(of.garden.records, of.sowing, pot.first_water, needs, of.garden.today);
 }
 
 // A sowing whose seedlings were seen was watered, whether or not that was written down.
@@ -115,6 +139,10 @@ void set_dry(const Pot& of,
     pot.water.expected.p50 = later.when;
     pot.reasons = std::move(later.reasons);
   }
+  if (pot.water.no_later_than && *pot.water.no_later_than < of.garden.today) {
+    pot.water_due_since = pot.water.no_later_than;
+  }
+  pot.work = recorded_work(of.garden.records, of.sowing, std::nullopt, {}, of.garden.today);
   pot.reasons.insert(pot.reasons.begin(), {ReasonCode::sown_dry, {{"on", pot.sown_on}}});
 }
 
@@ -217,6 +245,7 @@ void set_resting(Wake wake, CarriedPot& pot) {
   pot.verdict = wake.verdict;
   pot.water = std::move(wake.water);
   if (wake.verdict == Verdict::water_now && wake.since) {
+    pot.water_due_since = wake.since;
     pot.reasons.push_back({ReasonCode::wake_due, {{"since", *wake.since}}});
   }
   pot.reasons.insert(pot.reasons.end(), wake.reasons.begin(), wake.reasons.end());
@@ -230,6 +259,14 @@ void set_growing(const std::optional<Date>& rests, CarriedPot& pot) {
   }
 }
 
+WorkFacts facts_of(const Pot& of,
+                   BenchSeasons& seasons,
+                   const std::optional<climate::Season>& season) {
+  const LineInput input{
+      of.garden, of.packet, of.rule, of.seed, seasons.guard(of.bench), of.bench, nullptr};
+  return work_facts(input, seasons, season, std::nullopt);
+}
+
 void set_watered(const Pot& of,
                  BenchSeasons& seasons,
                  const climate::Season& season,
@@ -237,11 +274,12 @@ void set_watered(const Pot& of,
   const Date today = of.garden.today;
   const climate::Phases& phases = *seasons.station().turning.phases;
   const climate::Season first = season_planned_on(phases, *pot.first_water);
-  const LineInput input{
-      of.garden, of.packet, of.rule, of.seed, seasons.guard(of.bench), of.bench, nullptr};
-  const WorkFacts facts = work_facts(input, seasons, season, std::nullopt);
+  const WorkFacts facts = facts_of(of, seasons, season);
   pot.keep_seasons = facts.keep_seasons.value_or(usual_keep_seasons);
   pot.cool_seasons = std::max(0, season.name - first.name);
+  if (first.name >= season.name) {
+    add_work(of, facts, pot);
+  }
   if (facts.rests && today >= *facts.rests && season.planning_begins <= today) {
     ++pot.cool_seasons;
     const bool summer = grows_in_summer(of.rule.rule);
@@ -256,9 +294,15 @@ void set_watered(const Pot& of,
     return;
   }
   Wake wake = wake_of(of, seasons, season);
-  const std::optional<Date> wetted = last_wetted(of.garden.records, of.sowing.id);
-  if (wake.since && wetted && *wetted >= *wake.since - near_wake) {
+  const std::optional<Date> woken =
+      wake.since ? wetted_from(of.garden.records, of.sowing.id, *wake.since - near_wake)
+                 : std::nullopt;
+  if (woken) {
     set_growing(facts.rests, pot);
+    pot.work = {{TaskKind::wake, *woken, true, {}}};
+    if (facts.rests) {
+      pot.work.push_back({TaskKind::rest, *facts.rests, false, {}});
+    }
     return;
   }
   set_resting(std::move(wake), pot);
@@ -285,11 +329,6 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
   const species_rules::Rule& rule = lookup.found->rule;
   pot.accepted = lookup.found->accepted;
   pot.start = species_rules::word_of(start_of(rule));
-  const auto days_of = [](const std::optional<species_rules::Estimate>& days) {
-    return days ? std::optional{static_cast<int>(std::lround(days->value))} : std::nullopt;
-  };
-  pot.first_look_days = days_of(rule.seedling.first_look_days);
-  pot.main_look_days = days_of(rule.seedling.main_look_days);
   set_first_water(garden, sowing, pot);
   const Packet packet = packet_as_sown(sowing, pot.bench);
   const Pot of{garden,
@@ -305,6 +344,9 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
     set_watered(of, seasons, *season, pot);
   } else {
     set_growing(std::nullopt, pot);
+    if (days_between(*pot.first_water, garden.today) <= days_of_looks) {
+      add_work(of, facts_of(of, seasons, std::nullopt), pot);
+    }
     pot.reasons.push_back(no_cooling_limb_reason(seasons.station()));
   }
   return pot;

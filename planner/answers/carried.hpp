@@ -21,8 +21,10 @@ namespace nightsow::planner {
 /// night limits.
 [[nodiscard]] std::vector<Lot> carried_lots(const std::vector<CarriedPot>& pots, Date today);
 
-/// Their work from today on: first water of what is dry, looks and rest of what grows, waking of
-/// what rests. Days away are minded as in tasks_of. Requires: lots are those of the pots.
+/// Their work: first water of what is dry, looks, bag, mat, shade and rest of what grows, waking of
+/// what rests, and what of it the record tells as done (recorded_work.hpp). What was due before
+/// today is on today and says since when. Days away are minded as in tasks_of. Requires: lots are
+/// those of the pots.
 [[nodiscard]] std::vector<Task> carried_tasks(const std::vector<Lot>& lots,
                                               const std::vector<CarriedPot>& pots,
                                               Date today,

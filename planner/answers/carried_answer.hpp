@@ -4,6 +4,7 @@
 #include "planner/answers/first_water_answer.hpp"
 #include "planner/answers/reason.hpp"
 #include "planner/answers/spread.hpp"
+#include "planner/answers/work_answer.hpp"
 
 #include <optional>
 #include <string>
@@ -44,8 +45,8 @@ struct CarriedPot {
   std::vector<Reason> reasons;
   // For its work.
   std::string start{};
-  std::optional<int> first_look_days{};
-  std::optional<int> main_look_days{};
+  std::vector<PotTask> work{};           ///< but its next water, which `water` tells
+  std::optional<Date> water_due_since{}; ///< its next water is overdue
 };
 
 } // namespace nightsow::planner

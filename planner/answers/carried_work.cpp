@@ -80,39 +80,41 @@ public:
 
   void add(const CarriedPot& pot) {
     const std::string name = name_of_pot(pot);
-    if (pot.stage != PotStage::growing) {
-      if (lot_.waters) {
-        add(pot.stage == PotStage::dry ? TaskKind::first_water : TaskKind::wake,
-            *lot_.waters,
-            name);
+    for (const PotTask& task : pot.work) {
+      if (task.done) {
+        work_[{task.on, task.kind, task.on, std::nullopt, task.share}].push_back(name);
+      } else {
+        add(task.kind, task.on, name, task.share);
       }
+    }
+    if (pot.stage == PotStage::growing || !lot_.waters) {
       return;
     }
-    const auto look = [&](TaskKind kind, const std::optional<int>& days) {
-      if (pot.first_water && days && *pot.first_water + Days{*days} >= today_) {
-        add(kind, *pot.first_water + Days{*days}, name);
-      }
-    };
-    look(TaskKind::first_look, pot.first_look_days);
-    look(TaskKind::main_look, pot.main_look_days);
-    if (pot.rests && *pot.rests >= today_) {
-      add(TaskKind::rest, *pot.rests, name);
+    const TaskKind kind = pot.stage == PotStage::dry ? TaskKind::first_water : TaskKind::wake;
+    if (pot.water_due_since && *lot_.waters <= today_) {
+      add(kind, *pot.water_due_since, name);
+    } else {
+      add(kind, std::max(*lot_.waters, today_), name);
     }
   }
 
   std::vector<Task> all() {
     std::map<TaskKind, int> numbers;
     std::vector<Task> tasks;
-    for (auto& [when, packets] : work_) {
+    for (auto& [what, packets] : work_) {
       Task task;
-      task.kind = when.second;
-      task.on = when.first;
-      if (const Date there = nearest_day_there(away_, task.on, today_); there != task.on) {
+      task.kind = what.kind;
+      task.on = what.on;
+      task.done_on = what.done_on;
+      task.overdue_since = what.overdue_since;
+      task.share = what.share;
+      const Date there = nearest_day_there(away_, task.on, today_);
+      if (!task.done_on && there != task.on) {
         task.moved_from = task.on;
         task.on = there;
       }
       task.lot = lot_.id;
-      task.number = ++numbers[task.kind];
+      task.number = number_of(task.kind, numbers);
       task.packets = std::move(packets);
       tasks.push_back(std::move(task));
     }
@@ -120,14 +122,35 @@ public:
   }
 
 private:
-  void add(TaskKind kind, Date on, const std::string& name) {
-    work_[{std::max(on, today_), kind}].push_back(name);
+  /// Pots with the same of it share a task.
+  struct Work {
+    Date on{};
+    TaskKind kind{};
+    std::optional<Date> done_on;
+    std::optional<Date> overdue_since;
+    std::optional<double> share;
+
+    bool operator<(const Work& other) const {
+      return std::tie(on, kind, done_on, overdue_since, share) <
+             std::tie(other.on, other.kind, other.done_on, other.overdue_since, other.share);
+    }
+  };
+
+  // What is due before today is overdue: nobody wrote of it.
+  void add(TaskKind kind, Date due, const std::string& name, std::optional<double> share = {}) {
+    const std::optional<Date> overdue = due < today_ ? std::optional{due} : std::nullopt;
+    work_[{std::max(due, today_), kind, std::nullopt, overdue, share}].push_back(name);
+  }
+
+  // Of shade the number is the year.
+  static int number_of(TaskKind kind, std::map<TaskKind, int>& numbers) {
+    return kind == TaskKind::shade ? 1 : ++numbers[kind];
   }
 
   const Lot& lot_;
   Date today_{};
   const std::vector<AwayPeriod>& away_;
-  std::map<std::pair<Date, TaskKind>, std::vector<std::string>> work_;
+  std::map<Work, std::vector<std::string>> work_;
 };
 
 } // namespace

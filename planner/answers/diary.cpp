@@ -88,7 +88,51 @@ Shared shared_of(const Task& task, const Lot& lot, const SownOn& sown_on) {
   return {lot.group, kind};
 }
 
+Date first_open_day(const DiaryEntry& entry) {
+  return std::find_if(entry.tasks.begin(),
+                      entry.tasks.end(),
+                      [](const Task& task) { return !task.done_on.has_value(); })
+      ->on;
+}
+
+// Open work says when an entry is; where all is done, what was done last.
+Date day_of(const DiaryEntry& entry, TaskKind main_kind) {
+  std::optional<Date> open;
+  std::optional<Date> done;
+  for (const Task& task : entry.tasks) {
+    if (task.kind != main_kind && main_kind != TaskKind::rest) {
+      continue;
+    }
+    if (task.done_on) {
+      done = std::max(done.value_or(task.on), task.on);
+    } else {
+      open = std::min(open.value_or(task.on), task.on);
+    }
+  }
+  const Date last = entry.tasks.back().on;
+  if (entry.done()) {
+    return done.value_or(last);
+  }
+  // Its main kind may be done, and what goes with it not.
+  return open ? *open : first_open_day(entry);
+}
+
 } // namespace
+
+bool DiaryEntry::done() const {
+  return std::all_of(
+      tasks.begin(), tasks.end(), [](const Task& task) { return task.done_on.has_value(); });
+}
+
+std::optional<Date> DiaryEntry::overdue_since() const {
+  std::optional<Date> since;
+  for (const Task& task : tasks) {
+    if (task.overdue_since) {
+      since = std::min(since.value_or(*task.overdue_since), *task.overdue_since);
+    }
+  }
+  return since;
+}
 
 std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector<Task>& tasks) {
   std::map<std::string_view, const Lot*> by_id;
@@ -100,10 +144,6 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
   for (const Task& task : tasks) {
     const Shared shared = shared_of(task, *by_id.at(task.lot), sown_on);
     DiaryEntry& entry = entries[shared];
-    const bool leads = task.kind == shared.kind || shared.kind == TaskKind::rest;
-    if (leads && (entry.on == Date{} || task.on < entry.on)) {
-      entry.on = task.on;
-    }
     if (task.kind == TaskKind::get_ready) {
       entry.alarm_days = days_to_get_ready;
     }
@@ -115,6 +155,7 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
   std::vector<DiaryEntry> diary;
   diary.reserve(entries.size());
   for (auto& [key, entry] : entries) {
+    entry.on = day_of(entry, entry.kind);
     diary.push_back(std::move(entry));
   }
   std::sort(diary.begin(), diary.end(), [](const DiaryEntry& a, const DiaryEntry& b) {

@@ -7,6 +7,7 @@
 #include "planner/answers/lots.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/plan_line.hpp"
+#include "planner/answers/recorded_work.hpp"
 #include "planner/answers/since_saved.hpp"
 #include "planner/answers/tasks.hpp"
 
@@ -161,7 +162,8 @@ Lines lines_of(const LoadedGarden& garden,
   return lines;
 }
 
-// Pots that have been sown, and their work beside that of the sowings.
+// Pots that have been sown, and their work beside that of the sowings. Once the windows of a season
+// have passed, packets are planned for the next one, while pots still grow in it.
 void add_carried(const LoadedGarden& garden,
                  BenchSeasons& seasons,
                  const std::optional<climate::Season>& season,
@@ -189,6 +191,7 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   }
   Lines lines = lines_of(garden, request, seasons, season);
   const bool over = season && season->next_planning_begins <= garden.today;
+  std::optional<climate::Season> season_of_pots = season;
 
   PlanAnswer answer;
   answer.garden = garden_head(garden.garden);
@@ -200,6 +203,9 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
     season_over = Reason{ReasonCode::season_over, {{"season", season->name}, {"next", next.name}}};
     answer.preview = true;
     season = next;
+    if (over) {
+      season_of_pots = next;
+    }
     lines = lines_of(garden, request, seasons, season);
   }
   const int seasons_behind = usable_seasons(station, season);
@@ -227,10 +233,14 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   answer.tasks = tasks_of(answer.lots, answer.sowings, presence);
   const bool all = request.only == PlanRequest::Only::all;
   if (all && (!season || garden.today < season->next_planning_begins)) {
-    add_carried(garden, seasons, season, answer);
+    add_carried(garden, seasons, season_of_pots, answer);
+  }
+  const SavedPlan* saved = saved_of(request, answer.season);
+  if (saved != nullptr) {
+    mark_overdue_sowings(*saved, garden.records, garden.today, answer.tasks);
   }
   answer.diary = diary_of(answer.lots, answer.tasks);
-  if (const SavedPlan* saved = saved_of(request, answer.season)) {
+  if (saved != nullptr) {
     answer.saves = saved->saves;
     if (all) {
       answer.since_saved = since_saved(*saved, answer, garden);

@@ -120,14 +120,16 @@ TodayAnswer today(const LoadedGarden& garden, const PlanRequest& request) {
   for (const DiaryEntry& entry : season.diary) {
     DiaryEntry due = entry;
     std::erase_if(due.tasks, [&](const Task& task) {
-      return task.on > answer.to || (waters(task.kind) && left_open(answer.lots, task.lot));
+      return task.done_on || task.on > answer.to ||
+             (waters(task.kind) && left_open(answer.lots, task.lot));
     });
     if (!due.tasks.empty()) {
       due.on = due.tasks.front().on;
       answer.now.push_back(std::move(due));
     }
     DiaryEntry later = entry;
-    std::erase_if(later.tasks, [&](const Task& task) { return task.on <= answer.to; });
+    std::erase_if(later.tasks,
+                  [&](const Task& task) { return task.done_on || task.on <= answer.to; });
     if (!later.tasks.empty() && (!answer.next || later.tasks.front().on < answer.next->on)) {
       later.on = later.tasks.front().on;
       answer.next = std::move(later);

@@ -72,17 +72,32 @@ struct Task {
   std::optional<int> seasons{};          ///< of carry_over: cool seasons, the most of the packets
   std::optional<int> pots{};             ///< of get_ready: of the packets that tell
   std::optional<int> every_days{};       ///< of water_by_need: usually, the fewest of the packets
+  std::optional<Date> done_on{};         ///< as the record has it; `on` is that day
+  std::optional<Date> overdue_since{};   ///< it was due then, and nobody wrote of it
+};
+
+/// A piece of work on one sowing of the record.
+struct PotTask {
+  TaskKind kind{};
+  Date on{};                        ///< due; done ones: the day it was done
+  bool done = false;                ///< it was written down
+  std::optional<double> share = {}; ///< of shade
 };
 
 /// Tasks that a calendar shows as one: of all trays that get first water together, what is done at
 /// about the same time.
 struct DiaryEntry {
-  Date on{};         ///< of the earliest of its main kind
+  Date on{};         ///< of the earliest open one of its main kind; of the last where all are done
   std::string group; ///< as in Lot; what of its trays is shared where they are of several
   TaskKind kind{};   ///< the main one
   int number = 1;    ///< of sowing: the day, as 20260411
   std::optional<int> alarm_days; ///< so many days ahead something has to be made ready
-  std::vector<Task> tasks;       ///< by date
+  std::vector<Task> tasks;       ///< by date; done ones too
+
+  /// All of it was written down as done.
+  [[nodiscard]] bool done() const;
+  /// Since when the oldest of its open tasks is overdue; empty: none is.
+  [[nodiscard]] std::optional<Date> overdue_since() const;
 };
 
 } // namespace nightsow::planner

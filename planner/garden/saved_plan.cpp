@@ -52,6 +52,7 @@ SavedLine sowing_line(const JsonNode& sowing) {
   line.taxon = needed(sowing, "taxon").text();
   line.verdict = needed(sowing, "verdict").text();
   line.route = maybe_text(sowing, "route");
+  line.sow_on = maybe_date(sowing, "sow_on");
   const JsonNode water = needed(sowing, "first_water");
   line.water = maybe_date(water, "planned");
   line.not_before = maybe_date(water, "not_before");

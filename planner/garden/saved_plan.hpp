@@ -17,7 +17,8 @@ struct SavedLine {
   bool sown_this_season = true; ///< it stood among the sowings; false: not now
   std::string verdict;          ///< as in JSON; empty where it is not now
   std::string route;
-  std::optional<Date> water; ///< planned first water; where it is not now: when it would be
+  std::optional<Date> sow_on{}; ///< put into its pots, dry
+  std::optional<Date> water;    ///< planned first water; where it is not now: when it would be
   std::optional<Date> not_before;
   std::optional<Date> no_later_than;
   // What it was planned from, see answers/plan_marks.hpp; empty: the file does not say.

@@ -240,34 +240,60 @@ Entry read_entry(EntryKind kind, SQLite::Statement& row) {
   return entry;
 }
 
+// Which statement of a writer: one for each kind, in the order of EntryKind, then those for the
+// table that all have in common.
+constexpr std::size_t new_entry = tables.size();
+constexpr std::size_t dated_entry = new_entry + 1;
+constexpr std::size_t all_statements = dated_entry + 1;
+
+std::string insert_sql(std::size_t which) {
+  if (which == new_entry) {
+    return "INSERT INTO entries (id, kind, on_day) VALUES (?, ?, ?)";
+  }
+  if (which == dated_entry) {
+    return "INSERT INTO entries (id, kind, on_day, entered_at) VALUES (?, ?, ?, ?)";
+  }
+  const Table& into = tables.at(which);
+  return fmt::format(
+      "INSERT INTO {} (entry, {}) VALUES (?, {})", into.name, into.columns, into.places);
+}
+
 } // namespace
 
 std::string_view table_of(EntryKind kind) {
   return table(kind).name;
 }
 
-EntryId insert_entry(SQLite::Database& journal,
-                     const EntryValue& value,
-                     std::optional<EntryId> id,
-                     const std::string& entered_at) {
+EntryWriter::EntryWriter(SQLite::Database& journal)
+    : journal_(journal), statements_(all_statements) {}
+
+EntryWriter::~EntryWriter() = default;
+
+// What is left of its last use is cleared away, also where that failed.
+SQLite::Statement& EntryWriter::prepared(std::size_t which) {
+  std::unique_ptr<SQLite::Statement>& statement = statements_.at(which);
+  if (!statement) {
+    statement = std::make_unique<SQLite::Statement>(journal_, insert_sql(which));
+  } else {
+    static_cast<void>(statement->tryReset());
+    statement->clearBindings();
+  }
+  return *statement;
+}
+
+EntryId EntryWriter::insert(const EntryValue& value,
+                            std::optional<EntryId> id,
+                            const std::string& entered_at) {
   const EntryKind kind = kind_of(value);
-  SQLite::Statement entry(journal,
-                          entered_at.empty()
-                              ? "INSERT INTO entries (id, kind, on_day) VALUES (?, ?, ?)"
-                              : "INSERT INTO entries (id, kind, on_day, entered_at) "
-                                "VALUES (?, ?, ?, ?)");
+  SQLite::Statement& entry = prepared(entered_at.empty() ? new_entry : dated_entry);
   Places places(entry);
   places.bind(id, journal_word(kind), day_of(value));
   if (!entered_at.empty()) {
     places.bind(entered_at);
   }
   entry.exec();
-  const EntryId given = journal.getLastInsertRowid();
-  SQLite::Statement detail(journal,
-                           fmt::format("INSERT INTO {} (entry, {}) VALUES (?, {})",
-                                       table(kind).name,
-                                       table(kind).columns,
-                                       table(kind).places));
+  const EntryId given = journal_.getLastInsertRowid();
+  SQLite::Statement& detail = prepared(static_cast<std::size_t>(kind));
   Places details(detail);
   details.bind(given);
   std::visit([&](const auto& told) { bind(details, told); }, value);

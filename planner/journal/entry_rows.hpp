@@ -3,6 +3,8 @@
 #include "planner/journal/entry.hpp"
 
 #include <array>
+#include <cstddef>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,18 +12,37 @@
 
 namespace SQLite {
 class Database;
-}
+class Statement;
+} // namespace SQLite
 
 namespace nightsow::planner {
 
 // Entries to rows and back. All throw SQLite::Exception.
 
-/// Writes one entry within the transaction that is open, and gives its number. The id within
-/// `value` does not matter. `id` and `entered_at` are for entries that were numbered before.
-EntryId insert_entry(SQLite::Database& journal,
-                     const EntryValue& value,
-                     std::optional<EntryId> id = {},
-                     const std::string& entered_at = {});
+/// Writes entries, each kind with statements that are prepared when it first comes. The journal
+/// must outlive it.
+class EntryWriter {
+public:
+  explicit EntryWriter(SQLite::Database& journal);
+  ~EntryWriter();
+
+  EntryWriter(const EntryWriter&) = delete;
+  EntryWriter& operator=(const EntryWriter&) = delete;
+  EntryWriter(EntryWriter&&) = delete;
+  EntryWriter& operator=(EntryWriter&&) = delete;
+
+  /// Writes one entry within the transaction that is open, and gives its number. The id within
+  /// `value` does not matter. `id` and `entered_at` are for entries that were numbered before.
+  EntryId insert(const EntryValue& value,
+                 std::optional<EntryId> id = {},
+                 const std::string& entered_at = {});
+
+private:
+  SQLite::Statement& prepared(std::size_t which);
+
+  SQLite::Database& journal_;
+  std::vector<std::unique_ptr<SQLite::Statement>> statements_; ///< null: not come yet
+};
 
 /// All entries by number, undone ones marked.
 [[nodiscard]] std::vector<Entry> select_entries(SQLite::Database& journal);

@@ -46,7 +46,10 @@ private:
 } // namespace
 
 Journal::Journal(std::filesystem::path file) : file_(std::move(file)) {
-  telling_failures(file_, [&] { journal_ = open_for_writing(file_); });
+  telling_failures(file_, [&] {
+    journal_ = open_for_writing(file_);
+    writer_ = std::make_unique<EntryWriter>(*journal_);
+  });
 }
 
 Journal::~Journal() = default;
@@ -100,7 +103,7 @@ void Journal::take_in(
     const std::function<std::vector<Entry>(const std::vector<Entry>& there)>& plan) {
   together([&] {
     for (const Entry& entry : plan(select_entries(*journal_))) {
-      insert_entry(*journal_, entry.value, entry.id, entry.entered_at);
+      writer_->insert(entry.value, entry.id, entry.entered_at);
     }
   });
 }
@@ -121,7 +124,7 @@ EntryId Journal::add(const EntryValue& value) {
   EntryId id = 0;
   const auto write = [&] {
     check_sowing(value);
-    id = insert_entry(*journal_, value);
+    id = writer_->insert(value);
   };
   if (together_) {
     write();

@@ -14,6 +14,8 @@ class Database;
 
 namespace nightsow::planner {
 
+class EntryWriter;
+
 /// The record of a garden: one file, journal.db, made when it is first written to. What was entered
 /// is never changed and never deleted, only undone. When a call comes back, its entry is on the
 /// disk; when it throws, nothing of it is there. Several programs may write at once.
@@ -69,6 +71,7 @@ private:
 
   std::filesystem::path file_;
   std::unique_ptr<SQLite::Database> journal_;
+  std::unique_ptr<EntryWriter> writer_; ///< closed before the journal
   bool together_ = false;
 };
 

@@ -83,6 +83,7 @@ Salvaged copy(SQLite::Database& damaged, SQLite::Database& whole) {
   Salvaged result;
   const EntryId last = last_number(damaged);
   SQLite::Transaction transaction(whole);
+  EntryWriter writer(whole);
   for (EntryId id = 1; id <= last; ++id) {
     const Found found = find(damaged, id);
     if (!found.entry) {
@@ -91,7 +92,7 @@ Salvaged copy(SQLite::Database& damaged, SQLite::Database& whole) {
     }
     SQLite::Statement(whole, "SAVEPOINT entry").exec();
     try {
-      insert_entry(whole, found.entry->value, id, found.entry->entered_at);
+      writer.insert(found.entry->value, id, found.entry->entered_at);
       result.kept.push_back(id);
     } catch (const SQLite::Exception& error) {
       if ((error.getErrorCode() & 0xff) != SQLITE_CONSTRAINT) {

@@ -97,7 +97,7 @@ icalcomponent* event_of(const DiaryEntry& entry, const PlanAnswer& answer) {
   icalcomponent* event = icalcomponent_new(ICAL_VEVENT_COMPONENT);
   const auto add = [&](icalproperty* property) { icalcomponent_add_property(event, property); };
   const std::string title =
-      fmt::format("{}: {}", task_title(entry.kind), entry_trays(entry, answer.lots));
+      fmt::format("{}: {}", entry_title(entry), entry_trays(entry, answer.lots));
   add(icalproperty_new_uid(uid_of(entry, answer).c_str()));
   add(icalproperty_new_dtstamp(midnight_utc(answer.today)));
   add(icalproperty_new_sequence(answer.saves));
@@ -105,7 +105,7 @@ icalcomponent* event_of(const DiaryEntry& entry, const PlanAnswer& answer) {
   add(icalproperty_new_summary(title.c_str()));
   add(icalproperty_new_description(description_of(entry, answer).c_str()));
   add(icalproperty_new_transp(ICAL_TRANSP_TRANSPARENT));
-  if (entry.alarm_days) {
+  if (entry.alarm_days && !entry.done()) {
     icalcomponent_add_component(event, alarm_of(entry));
   }
   return event;

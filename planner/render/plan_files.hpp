@@ -12,6 +12,9 @@ namespace nightsow::planner {
 /// iCalendar (RFC 5545): the diary, all-day, an entry a group of trays and kind of work; sowing has
 /// one for each of its days. The ids stay the same from plan to plan, so that a calendar moves what
 /// it has instead of doubling it. SEQUENCE is how often a plan of the season has been saved.
+/// What was written down as done stays, on the day it was done: an event has no status for it (RFC
+/// 5545, 3.8.1.11 keeps COMPLETED to to-dos, which many calendars do not show), so its title says
+/// it.
 [[nodiscard]] std::string plan_calendar(const PlanAnswer& answer);
 
 /// A row a packet, sowings first (RFC 4180, UTF-8, ISO dates).

@@ -163,6 +163,14 @@ std::string plain_text(const Task& task, const Lot& lot, const TextStyle& style)
   }
 }
 
+// Seed that was sown wet was not sown dry.
+std::string done_text(const Task& task) {
+  const std::string day = day_text(*task.done_on, task.on);
+  return task.kind == TaskKind::sow_dry
+             ? fmt::format("Sown on {}.", day)
+             : fmt::format("{}: done on {}.", task_title(task.kind), day);
+}
+
 } // namespace
 
 std::string task_title(TaskKind kind) {
@@ -170,7 +178,12 @@ std::string task_title(TaskKind kind) {
 }
 
 std::string task_text(const Task& task, const Lot& lot, const TextStyle& style) {
-  std::string text = plain_text(task, lot, style) + ".";
+  std::string text = task.done_on ? done_text(task) : plain_text(task, lot, style) + ".";
+  if (task.overdue_since) {
+    text = fmt::format("Due since {}, and not written down as done. {}",
+                       day_text(*task.overdue_since, task.on),
+                       text);
+  }
   if (task.packets.size() < lot.packets.size()) {
     text += fmt::format(" Packets: {}.", listed_packets(task.packets));
   }
@@ -178,6 +191,11 @@ std::string task_text(const Task& task, const Lot& lot, const TextStyle& style) 
     text += fmt::format(" (You are away on {}.)", day_text(*task.moved_from, task.on));
   }
   return text;
+}
+
+std::string entry_title(const DiaryEntry& entry) {
+  const std::string title = task_title(entry.kind);
+  return entry.done() ? title + ", done" : entry.overdue_since() ? title + ", overdue" : title;
 }
 
 bool concerns(const DiaryEntry& entry, const Lot& lot) {
@@ -205,7 +223,7 @@ std::vector<std::string> entry_sentences(const DiaryEntry& entry,
   std::vector<std::pair<std::string, std::vector<std::string>>> said;
   for (const Task& task : entry.tasks) {
     std::string text = task_text(task, lot_with(lots, task.lot), style);
-    if (task.on != entry.on) {
+    if (task.on != entry.on && !task.done_on) {
       text = fmt::format("{}: {}", day_text(task.on, entry.on), text);
     }
     const auto known =

@@ -11,7 +11,11 @@ namespace nightsow::planner {
 /// "First water", "Get ready": what a task is, in a word or two.
 [[nodiscard]] std::string task_title(TaskKind kind);
 
-/// What to do, in sentences. `lot` is the task's.
+/// The same of an entry's main task, with ", done" where all of it was written down and ", overdue"
+/// where some of it is.
+[[nodiscard]] std::string entry_title(const DiaryEntry& entry);
+
+/// What to do, in sentences, or when it was done. `lot` is the task's.
 [[nodiscard]] std::string task_text(const Task& task, const Lot& lot, const TextStyle& style);
 
 /// Whether one of the entry's tasks is on that tray.

@@ -26,6 +26,7 @@ Json entry_json(const DiaryEntry& entry, const TodayAnswer& answer) {
   json["on"] = json_date(entry.on);
   json["do"] = name_of(entry.kind);
   json["group"] = entry.group;
+  json["overdue_since"] = json_date(entry.overdue_since());
   json["texts"] = entry_sentences(entry, answer.lots, {});
   return json;
 }

@@ -53,8 +53,13 @@ std::string packets_of(const DiaryEntry& entry, std::size_t columns) {
 
 std::string entry_line(std::string_view lead, const DiaryEntry& entry, const TodayAnswer& answer) {
   const std::string day = entry.on == answer.today ? "Today" : day_text(entry.on, answer.today);
-  const std::string line =
-      fmt::format("{}{}: {}: {}", lead, day, titles_of(entry), entry_trays(entry, answer.lots));
+  const std::optional<Date> since = entry.overdue_since();
+  const std::string line = fmt::format("{}{}: {}{}: {}",
+                                       lead,
+                                       day,
+                                       titles_of(entry),
+                                       since ? ", due since " + day_text(*since, answer.today) : "",
+                                       entry_trays(entry, answer.lots));
   const std::size_t used = std::min<std::size_t>(columns_of(line), text_width);
   return line_of(line + packets_of(entry, text_width - used));
 }

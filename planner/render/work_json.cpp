@@ -88,6 +88,8 @@ Json tasks_json(const PlanAnswer& answer) {
     Json json;
     json["on"] = json_date(task.on);
     json["moved_from"] = json_date(task.moved_from);
+    json["done_on"] = json_date(task.done_on);
+    json["overdue_since"] = json_date(task.overdue_since);
     json["lot"] = task.lot;
     json["do"] = name_of(task.kind);
     json["number"] = task.number;

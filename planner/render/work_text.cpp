@@ -52,7 +52,7 @@ std::string diary_text(const PlanAnswer& answer, const TextStyle& style) {
       below += paragraph(under_row, sentence);
     }
     rows.push_back({{last == entry.on ? "" : day_text(entry.on, answer.today),
-                     task_title(entry.kind),
+                     entry_title(entry),
                      entry_trays(entry, answer.lots)},
                     std::move(below)});
     last = entry.on;

@@ -77,8 +77,47 @@ def journal_faults(program):
                 yield f"journal: anything passes as {key} of a {entry['kind']}"
 
 
+def of_the_record(program):
+    """What is said of the two invented seasons that come with the example gardens, and of sowings in
+    every state: dry, too early, uncounted, all up, without a rule, undone ones left out."""
+    with tempfile.TemporaryDirectory(prefix="nightsow-") as scratch:
+        garden = pathlib.Path(scratch) / "garden"
+        shutil.copytree(TOP / "examples" / "garden-south", garden)
+        (garden / "journal.db").unlink(missing_ok=True)
+
+        def run(today, *words):
+            return subprocess.run([program, "--garden", garden, "--today", today, *words],
+                                  capture_output=True, text=True, encoding="utf-8", check=True).stdout
+
+        run("2026-02-20", "journal", "import", garden / "past-seasons-invented.csv")
+        for words in (["sow", "S12", "14", "--dry"], ["sow", "S17", "20"], ["sow", "Zzyzx", "5"]):
+            run("2026-02-20", *words)
+        for command, more in OF_THE_RECORD:
+            for today in ("2025-06-20", "2026-02-20"):
+                yield command, today, json.loads(run(today, command, *more, "--json"))
+
+
+OF_THE_RECORD = [("account", []), ("account", ["--all"]), ("account", ["1"]), ("learn", []), ("review", []),
+                 ("review", ["--season", "2024"])]
+
+
+def record_faults(program):
+    for command, today, found in of_the_record(program):
+        schema = json.loads((TOP / "planner" / f"{command}.schema.json").read_text(encoding="utf-8"))
+        jsonschema.Draft202012Validator.check_schema(schema)
+        validator = jsonschema.Draft202012Validator(schema)
+        for error in validator.iter_errors(found):
+            yield f"{command}, {today}: {error.json_path}: {error.message[-300:]}"
+        for key in found:
+            if validator.is_valid({**found, key: {"not": "so"}}) and key != "garden":
+                yield f"{command}: anything passes as {key}"
+
+
 def main(program):
     faults = 0
+    for fault in record_faults(program):
+        faults += 1
+        print(fault)
     for fault in journal_faults(program):
         faults += 1
         print(fault)

@@ -134,7 +134,10 @@ TEST_P(CarriedOnBothHalves, APotSownDryGetsTheFirstWaterOfItsPacket) {
   EXPECT_EQ(pots.carried.front().stage, PotStage::dry);
   EXPECT_EQ(pots.carried.front().water.expected.p50,
             packet.sowings.front().first_water.expected.p50);
-  EXPECT_EQ(pots.tasks.front().kind, TaskKind::first_water);
+  ASSERT_EQ(pots.tasks.size(), 2U);
+  EXPECT_EQ(pots.tasks.front().kind, TaskKind::sow_dry);
+  EXPECT_EQ(pots.tasks.front().done_on, garden.today);
+  EXPECT_EQ(pots.tasks.back().kind, TaskKind::first_water);
 }
 
 INSTANTIATE_TEST_SUITE_P(SouthAndNorth,

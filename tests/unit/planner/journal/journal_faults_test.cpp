@@ -5,6 +5,7 @@
 #include "planner/journal/salvage.hpp"
 #include "planner/journal/schema.hpp"
 #include "tests/support/invented_journal.hpp"
+#include "tests/support/killed_writer.hpp"
 #include "tests/support/temporary_folder.hpp"
 
 #include <gtest/gtest.h>
@@ -13,12 +14,12 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <array>
 #include <csignal>
 #include <cstddef>
 #include <filesystem>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace nightsow::planner {
 namespace {
@@ -65,6 +66,7 @@ template <typename Error, typename Work> Problem refusal(Work work) {
   return {};
 }
 
+constexpr int cannot_become_another = 77;
 constexpr std::size_t page_bytes = 4096;    // SQLite's own choice
 constexpr std::size_t user_version_at = 60; // https://www.sqlite.org/fileformat2.html, 1.3
 
@@ -267,44 +269,83 @@ TEST_F(AFaultyJournal, WrittenByTwoProgramsAtOnceLosesNothing) {
   EXPECT_EQ(below, each);
 }
 
-// The pipe acknowledges each entry after its call came back; the kill comes at another moment each
-// time, told by the round.
+// tests/bench does so 1,000 times.
 TEST_F(AFaultyJournal, KilledWhileWritingLosesNoAcknowledgedEntry) {
+  constexpr int rounds = 100;
   fill(0);
-  int acknowledged = 0;
-  for (int round = 0; round < 100; ++round) {
-    std::array<int, 2> ends{};
-    ASSERT_EQ(::pipe(ends.data()), 0);
-    const pid_t child = ::fork();
-    if (child == 0) {
-      ::close(ends[0]);
-      try {
-        Journal journal(file());
-        for (;;) {
-          journal.add_count(invented_count(1, "2026-04-01", 1));
-          if (::write(ends[1], "x", 1) != 1) {
-            ::_exit(1);
-          }
-        }
-      } catch (...) {
-        ::_exit(2);
-      }
+  const support::KillReport report = support::kill_while_writing(file(), rounds);
+  EXPECT_FALSE(report.lost) << "round " << report.rounds;
+  EXPECT_FALSE(report.invented) << "round " << report.rounds;
+  EXPECT_EQ(report.rounds, rounds);
+  EXPECT_GT(report.acknowledged, 0);
+}
+
+/// As somebody whom the permissions of files bind: the administrator's go past them.
+template <typename Work> int as_an_ordinary_user(Work work) {
+  return in_another_program([&] {
+    constexpr uid_t nobody = 65534;
+    if (::geteuid() == 0 && (::setgid(nobody) != 0 || ::setuid(nobody) != 0)) {
+      return cannot_become_another;
     }
-    ::close(ends[1]);
-    ::usleep(static_cast<useconds_t>(1000 + (round * 7919) % 12000));
-    ::kill(child, SIGKILL);
-    char one = 0;
-    while (::read(ends[0], &one, 1) == 1) {
-      ++acknowledged;
-    }
-    ::close(ends[0]);
-    ::waitpid(child, nullptr, 0);
-    const auto kept = static_cast<int>(read_records(file()).counts.size());
-    ASSERT_GE(kept, acknowledged) << "round " << round;
-    ASSERT_LE(kept, acknowledged + 1) << "round " << round;
-    acknowledged = kept;
+    return work();
+  });
+}
+
+/// Made writable again whatever the test finds, or nobody could clear it up.
+class ReadOnly {
+public:
+  explicit ReadOnly(fs::path folder) : folder_(std::move(folder)) {
+    set(fs::perms::owner_read | fs::perms::group_read | fs::perms::others_read);
+    fs::permissions(folder_,
+                    fs::perms::owner_read | fs::perms::owner_exec | fs::perms::group_read |
+                        fs::perms::group_exec | fs::perms::others_read | fs::perms::others_exec);
   }
-  EXPECT_GT(acknowledged, 0);
+
+  ReadOnly(const ReadOnly&) = delete;
+  ReadOnly& operator=(const ReadOnly&) = delete;
+  ReadOnly(ReadOnly&&) = delete;
+  ReadOnly& operator=(ReadOnly&&) = delete;
+
+  ~ReadOnly() {
+    fs::permissions(folder_, fs::perms::owner_all);
+    set(fs::perms::owner_read | fs::perms::owner_write);
+  }
+
+private:
+  void set(fs::perms of_files) {
+    for (const auto& file : fs::directory_iterator(folder_)) {
+      fs::permissions(file.path(), of_files);
+    }
+  }
+
+  fs::path folder_;
+};
+
+TEST_F(AFaultyJournal, InAFolderThatMayOnlyBeReadIsReadAndTakesNoEntry) {
+  fill(3);
+  const std::string before = bytes();
+  int told = 0;
+  {
+    const ReadOnly closed(file().parent_path());
+    told = as_an_ordinary_user([&] {
+      if (read_records(file()).counts.size() != 3U) {
+        return 3;
+      }
+      try {
+        Journal(file()).add_count(invented_count(1, "2026-04-02", 1));
+      } catch (const StorageError& error) {
+        const Problem& problem = error.problem();
+        return problem.where == file().string() && !problem.remedy.empty() ? 42 : 4;
+      }
+      return 5;
+    });
+  }
+  if (told == cannot_become_another) {
+    GTEST_SKIP() << "this user may neither be bound by permissions nor become another";
+  }
+  EXPECT_EQ(told, 42);
+  EXPECT_EQ(bytes(), before);
+  EXPECT_EQ(files(), 1U);
 }
 
 } // namespace

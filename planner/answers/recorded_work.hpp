@@ -1,0 +1,47 @@
+#pragma once
+
+#include "planner/answers/work_answer.hpp"
+#include "planner/garden/records.hpp"
+#include "planner/garden/saved_plan.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace nightsow::planner {
+
+// Judgement: how the record is taken to tell of work.
+inline constexpr int early_look_days = 7; ///< a count so long before a look's day is that look
+inline constexpr int late_work_days = 28; ///< bags, mats, shade and dry rests that nobody wrote of
+                                          ///< are let go of so long after their day
+
+/// What the rule of a sowing asks for in the season of its first water.
+struct PotNeeds {
+  int first_look_days = 0; ///< from first water, as the next two
+  int main_look_days = 0;
+  int last_look_days = 0;
+  bool bag = false;            ///< until the first seedlings are up
+  bool mat = false;            ///< and the garden has one
+  std::optional<double> shade; ///< share of the sun kept off in the first year
+  bool defers = false;         ///< pots in which nothing came are let go dry and wetted again
+  std::optional<Date> rests;   ///< first rest
+};
+
+/// The work on a sowing in the season of its first water, by date: what the record tells of as done
+/// on the day that it tells, and what is still to be done on the day it was or will be due. A look
+/// is done by a count from `early_look_days` before its day on, the first one also by seedlings
+/// seen. What a later look, or the first rest, makes needless is left out. `first_water` is empty
+/// while the seed is dry: then only its sowing is told.
+[[nodiscard]] std::vector<PotTask> recorded_work(const Records& records,
+                                                 const RecordedSowing& sowing,
+                                                 const std::optional<Date>& first_water,
+                                                 const PotNeeds& needs,
+                                                 Date today);
+
+/// Marks sowings as overdue whose day the saved plan had before today, and of whose packet nothing
+/// was sown since it was saved.
+void mark_overdue_sowings(const SavedPlan& saved,
+                          const Records& records,
+                          Date today,
+                          std::vector<Task>& tasks);
+
+} // namespace nightsow::planner
