@@ -4,17 +4,30 @@
 
 namespace nightsow::climate {
 
-/// What the air of one hour follows from: the extremes of its date and of the two beside it, and
-/// when the sun rose and set. Solar hours throughout.
-struct HourlyDay {
-  double night_c = 0.0; ///< the date's minimum, taken to fall at sunrise
-  double day_c = 0.0;
-  double next_night_c = 0.0;
-  SunTimes sun;
-  SunTimes next_sun;
+/// When the sun rose and set on a date and on the two beside it, solar hours.
+struct NightsAround {
+  SunTimes previous;
+  SunTimes today;
+  SunTimes next;
+};
+
+/// Extremes of the air of a date and of the two beside it. Minima are taken to fall at sunrise.
+struct ExtremesAround {
   double previous_night_c = 0.0;
   double previous_day_c = 0.0;
-  SunTimes previous_sun;
+  double night_c = 0.0;
+  double day_c = 0.0;
+  double next_night_c = 0.0;
+};
+
+/// The air of one hour is these shares of the extremes around it. They sum to 1; some can lie
+/// outside 0..1.
+struct HourShares {
+  double previous_night = 0.0;
+  double previous_day = 0.0;
+  double night = 0.0;
+  double day = 0.0;
+  double next_night = 0.0;
 };
 
 /// The air at `hour` (0..24) of the date: a sine from sunrise to sunset, a logarithm through the
@@ -22,7 +35,12 @@ struct HourlyDay {
 /// ln(length + 1) on both sides of midnight, so that the curve has no step there. Where the sun
 /// hardly rises or hardly sets (under two hours of day or of night) there is nothing to hang it on,
 /// and the air swings as a plain cosine, coldest at 3, warmest at 15 (common practice, no source).
-[[nodiscard]] double hourly_air_c(const HourlyDay& day, double hour);
+[[nodiscard]] HourShares hour_shares(const NightsAround& around, double hour);
+
+[[nodiscard]] constexpr double hourly_air_c(const ExtremesAround& air, const HourShares& shares) {
+  return shares.previous_night * air.previous_night_c + shares.previous_day * air.previous_day_c +
+         shares.night * air.night_c + shares.day * air.day_c + shares.next_night * air.next_night_c;
+}
 
 /// Whether there is night enough for the curve of Linvill.
 [[nodiscard]] bool rises_and_sets(const SunTimes& sun);

@@ -2,6 +2,7 @@
 
 #include "climate/bench.hpp"
 #include "climate/daily_series.hpp"
+#include "climate/sun_year.hpp"
 
 #include <cstddef>
 #include <optional>
@@ -71,7 +72,8 @@ private:
   SeedLevel(Date first, std::size_t days);
   friend SeedLevel seed_level(const DailySeries& station,
                               const BenchAir& bench,
-                              const SeedPlace& place);
+                              const SeedPlace& place,
+                              const SunYear& sun);
 
   Date first_{};
   std::vector<float> hour_c_;
@@ -82,9 +84,11 @@ private:
 /// night the loss, less under clouds (sun by clear sun, within 0.3..1); then a first-order lag in
 /// hourly steps of 1 - exp(-1 / lag). The form and these constants are the project's own model, set
 /// so that they looked right to a grower; the lag of litre pots is common practice, no source.
+/// Requires: `sun` of the place's latitude.
 [[nodiscard]] SeedLevel seed_level(const DailySeries& station,
                                    const BenchAir& bench,
-                                   const SeedPlace& place);
+                                   const SeedPlace& place,
+                                   const SunYear& sun);
 
 /// Air or seed over a mat: raised, but not past the thermostat; never cooled.
 [[nodiscard]] double on_mat_c(double air_c,

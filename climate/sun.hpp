@@ -25,6 +25,8 @@ namespace nightsow::climate {
 struct SunTimes {
   double rises_h = 6.0;
   double sets_h = 18.0;
+
+  [[nodiscard]] double day_length_h() const { return sets_h - rises_h; }
 };
 
 /// Half the day length either side of noon.

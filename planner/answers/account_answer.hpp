@@ -92,7 +92,7 @@ struct SowingAccount {
 };
 
 /// What an account can come to.
-inline constexpr std::array<std::string_view, 11> account_steps{"nothing_missing",
+inline constexpr std::array<std::string_view, 12> account_steps{"nothing_missing",
                                                                 "too_early",
                                                                 "wait",
                                                                 "cool_it",
@@ -101,6 +101,7 @@ inline constexpr std::array<std::string_view, 11> account_steps{"nothing_missing
                                                                 "stop",
                                                                 "look_again",
                                                                 "count_first",
+                                                                "water_again",
                                                                 "water_first",
                                                                 "nothing_reckoned"};
 

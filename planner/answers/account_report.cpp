@@ -7,6 +7,7 @@
 #include "planner/answers/account_nights.hpp"
 #include "planner/answers/account_notes.hpp"
 #include "planner/answers/account_reasons.hpp"
+#include "planner/answers/carried.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
 
@@ -35,6 +36,7 @@ struct Asked {
   BenchSeasons& seasons;
   const RecordedSowing& sowing;
   SowingFacts facts;
+  const CarriedPot* pot = nullptr; ///< as the plan has it; none where all came up and died
   bool deciding = false;
 };
 
@@ -84,11 +86,19 @@ SowingRecord record_of(const Asked& asked, const PotWeather& weather) {
   return record;
 }
 
-// The next day on which such a pot is watered again, after a rest worth the name.
-Date next_time(const LoadedGarden& garden, const climate::Phases& phases, bool warm) {
+// The next day on which such a pot is watered again: the plan's own where it rests, else after a
+// rest worth the name.
+Date next_time(const Asked& asked, bool warm) {
+  const Date today = asked.garden.today;
+  if (asked.pot != nullptr && asked.pot->stage == PotStage::resting) {
+    if (const auto water = day_of_water(asked.pot->verdict, asked.pot->water, today)) {
+      return std::max(today, *water);
+    }
+  }
+  const climate::Phases& phases = *asked.seasons.station().turning.phases;
   const date::month_day begins = warm ? phases.hot_season_begins : phases.limb_begins;
   constexpr Days year{365};
-  return climate::last_on_or_before(garden.today + shortest_rest + year, begins);
+  return climate::last_on_or_before(today + shortest_rest + year, begins);
 }
 
 void add_missing(const Account& result, SowingAccount& answer) {
@@ -112,6 +122,14 @@ void add_press(const AccountAdvice& advice, SowingAccount& answer) {
   }
   answer.advice.push_back(
       {ReasonCode::account_press, {{"sowing", static_cast<int>(answer.sowing)}}});
+}
+
+// The pot that was to be kept for its next season is in it.
+void water_again(SowingAccount& answer) {
+  answer.step = "water_again";
+  answer.until.reset();
+  Reason& keep = answer.advice.back();
+  keep = {ReasonCode::account_water_again, {keep.values.front()}};
 }
 
 // What more should have come since the last count asks for another one before all else.
@@ -150,6 +168,9 @@ void advise(const Asked& asked,
                               {"days", days_between(*answer.counted_on, asked.garden.today)}}});
   } else {
     answer.advice.push_back(step_reason(advice.step, result, seed, answer.until));
+    if (advice.step == NextStep::keep_for_next_limb && answer.until <= asked.garden.today) {
+      water_again(answer);
+    }
     if (told) {
       answer.how_sure = rounded_share(advice.how_sure);
       answer.advice.push_back(sure_reason(advice.how_sure, fits));
@@ -218,9 +239,7 @@ void account_counted(const Asked& asked,
   if (advice.wait_until) {
     answer.until = basis.weather.first + Days{*advice.wait_until};
   } else if (advice.step == NextStep::keep_for_next_limb) {
-    answer.until = next_time(asked.garden,
-                             *asked.seasons.station().turning.phases,
-                             seed.start == species_rules::Start::hot);
+    answer.until = next_time(asked, seed.start == species_rules::Start::hot);
   }
   if (result.missing > 0) {
     answer.nights = nights_so_far(asked.garden, basis.weather, seed);
@@ -250,7 +269,8 @@ void account_reckoned(const Asked& asked,
   } else {
     account_uncounted(asked, basis, cases, answer);
   }
-  const bool keeps = answer.step == name_of(NextStep::keep_for_next_limb);
+  const bool keeps =
+      answer.step == name_of(NextStep::keep_for_next_limb) || answer.step == "water_again";
   const int until = answer.until && !keeps ? days_between(weather.first, *answer.until) : today;
   answer.curve = account_curve(
       basis, cases, days_between(weather.first, *asked.facts.first_water), std::max(today, until));
@@ -292,6 +312,11 @@ SowingAccount account_of(const Asked& asked) {
   return answer;
 }
 
+const CarriedPot* pot_of(const std::vector<CarriedPot>& pots, EntryId sowing) {
+  const auto found = std::ranges::find(pots, sowing, &CarriedPot::sowing);
+  return found == pots.end() ? nullptr : &*found;
+}
+
 std::vector<Reason> readings_warnings(const LoadedGarden& garden, const StationClimate& station) {
   std::vector<Reason> warnings = warnings_of(garden, station, climate::few_seasons);
   std::erase_if(warnings, [](const Reason& reason) {
@@ -308,6 +333,8 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
   answer.garden = garden_head(garden.garden);
   answer.today = garden.today;
   answer.warnings = readings_warnings(garden, seasons.station());
+  const std::vector<CarriedPot> pots =
+      carried_pots(garden, seasons, chosen_season(seasons.station(), garden.today, std::nullopt));
   const bool named = !request.sowings.empty();
   answer.overview = !named;
   for (const RecordedSowing& sowing : garden.records.sowings) {
@@ -317,8 +344,12 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
     if (!wanted) {
       continue;
     }
-    SowingAccount one = account_of(
-        {garden, seasons, sowing, sowing_facts(sowing, garden.records), request.deciding});
+    SowingAccount one = account_of({garden,
+                                    seasons,
+                                    sowing,
+                                    sowing_facts(sowing, garden.records),
+                                    pot_of(pots, sowing.id),
+                                    request.deciding});
     if (one.closed && !named && !request.all) {
       ++answer.closed;
     } else {

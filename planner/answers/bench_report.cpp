@@ -58,8 +58,9 @@ std::optional<Extremes> seed_extremes(const LoadedGarden& garden,
     last_year.air.set_night(i, night_c[i]);
     last_year.air.set_day(i, day_c[i]);
   }
+  const climate::SeedPlace place = seed_place(garden.garden, written);
   const climate::SeedLevel level =
-      climate::seed_level(station, last_year, seed_place(garden.garden, written));
+      climate::seed_level(station, last_year, place, climate::SunYear{place.latitude});
   std::optional<Extremes> extremes;
   for (std::size_t i = 0; i < level.size(); ++i) {
     for (const float hour : level.hours_of(i)) {

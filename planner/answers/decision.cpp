@@ -32,6 +32,9 @@ constexpr double carried_share = 0.8;
 constexpr double worth_sowing_unripe = 0.25;
 // Of irreplaceable seed that keeps: the share to sow at once (common practice, no source).
 constexpr double sown_of_irreplaceable = 0.6;
+// More plants than by waiting, for which wet seed is left in warm nights (common practice, no
+// source).
+constexpr double much_more = 1.25;
 constexpr double keeps_years = 2.0;
 constexpr double least_to_split = 8.0;
 constexpr double usual_half_life_years = 3.0;
@@ -66,6 +69,7 @@ struct Here {
   Prospects& prospects;
   std::vector<KeptWay> ways;
   Date allowed{};
+  Date opens{}; ///< the first day that the season allows; may lie behind
   Seeds seeds;
   double factor = 1.0;        ///< what all cases make of the shares, which a few gave
   bool season_before = false; ///< days before the season's hottest night count, too
@@ -82,10 +86,13 @@ struct Here {
     return best_or_saved_way(ways, input.packet, seeds, input.saved);
   }
 
-  // Of days before today, too, to see how late it is.
+  // Of all days, those too that nights do not allow.
   [[nodiscard]] std::optional<WaterWindow> window() const {
     return water_window(best().first, best().shares, seeds);
   }
+
+  // Of the days that the season allows, those before today too: it stays where it is as days pass.
+  [[nodiscard]] std::optional<WaterWindow> open_window() const { return window_from(opens); }
 
   [[nodiscard]] double share_on(Date day) const {
     const auto entry = static_cast<std::size_t>(days_between(best().first, day));
@@ -138,6 +145,11 @@ void tell_routes(const Here& here, Decision& decision) {
   }
 }
 
+// Nights are gone against only for what a grower would see.
+bool worth_sowing_warm(double now, double later, Seeds seeds) {
+  return now > later * much_more && (!seeds || (now - later) * *seeds >= 1.0);
+}
+
 // Seed that dies fast may do better wetted today, whatever the nights; not while something else
 // speaks against water.
 void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision) {
@@ -155,8 +167,8 @@ void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision
                        has_reason(timing.reasons, ReasonCode::freezing_nights);
   const bool saved_so = input.saved != nullptr && input.saved->route == "sow_now";
   const double later = here.best().most;
-  if (held_up ||
-      !(saved_so ? !worth_moving(later, now, here.seeds) : much_better(now, later, here.seeds))) {
+  if (held_up || !(saved_so ? !worth_moving(later, now, here.seeds)
+                            : worth_sowing_warm(now, later, here.seeds))) {
     return;
   }
   timing.verdict = Verdict::water_now;
@@ -189,7 +201,7 @@ void weigh_next_season(const Here& here,
                        const climate::Season& season,
                        LineTiming& timing,
                        Decision& decision) {
-  const std::optional<WaterWindow> window = here.window();
+  const std::optional<WaterWindow> window = here.open_window();
   const double now = here.best().most;
   const double ever = window ? window->plants_share : 0.0;
   const double if_ripe = window ? here.prospects.plants_share_if_ripe(
@@ -225,9 +237,10 @@ void weigh_next_season(const Here& here,
   }
   timing.missed.reset();
   if (passed) {
-    timing.risks.push_back({ReasonCode::late_for_it,
-                            {{"no_later_than", window->to},
-                             {"share", Share{rounded_share(1.0 - now / window->plants_share)}}}});
+    timing.reasons.insert(timing.reasons.begin(),
+                          {ReasonCode::late_for_it,
+                           {{"no_later_than", window->to},
+                            {"share", Share{rounded_share(1.0 - now / window->plants_share)}}}});
   }
 }
 
@@ -243,34 +256,37 @@ Reason with_plants(ReasonCode code, const Here& here, Date day, Date other) {
   return reason;
 }
 
+// Its best time would be before nights allow any.
+void tell_best_before(const Here& here, const WaterWindow& open, LineTiming& timing) {
+  const std::optional<WaterWindow> ever = here.window();
+  if (ever && ever->best < open.from && ever->best >= here.input.garden.today &&
+      much_better(ever->plants_share, open.plants_share, here.seeds)) {
+    timing.risks.push_back(
+        with_plants(ReasonCode::best_before_holds, here, ever->best, here.allowed));
+  }
+}
+
 // The day to act is the later of what nights allow and the first day of the window.
-void move_into_window(const Here& here, const WaterWindow& window, LineTiming& timing) {
+void move_into_window(const Here& here, const WaterWindow& open, LineTiming& timing) {
   const Date today = here.input.garden.today;
   const bool now = timing.verdict == Verdict::water_now;
-  if (window.from > here.allowed) {
-    timing.water.not_before = std::max(timing.water.not_before.value_or(window.from), window.from);
-    keep_from(window.from, timing.water.expected);
-    if (now && window.from > today) {
+  if (open.from > here.allowed) {
+    timing.water.not_before = std::max(timing.water.not_before.value_or(open.from), open.from);
+    keep_from(open.from, timing.water.expected);
+    if (now && open.from > today) {
       timing.verdict = Verdict::wait;
-      timing.water.expected = {window.from, window.from, window.from, 0.0};
+      timing.water.expected = {open.from, open.from, open.from, 0.0};
     }
-    if (now || window.from > here.allowed + worth_telling) {
-      timing.reasons.insert(
-          timing.reasons.begin(),
-          with_plants(ReasonCode::window_begins, here, window.from, here.allowed));
+    if (now || open.from > here.allowed + worth_telling) {
+      timing.reasons.insert(timing.reasons.begin(),
+                            with_plants(ReasonCode::window_begins, here, open.from, here.allowed));
     }
   }
-  if (here.allowed <= window.to) {
-    timing.water.no_later_than = window.to;
-    return;
-  }
-  // Nights allow it only when its best time is over.
-  if (const std::optional<WaterWindow> left = here.window_from(here.allowed)) {
+  tell_best_before(here, open, timing);
+  if (here.allowed <= open.to) {
+    timing.water.no_later_than = open.to;
+  } else if (const std::optional<WaterWindow> left = here.window_from(here.allowed)) {
     timing.water.no_later_than = left->to;
-    if (much_better(window.plants_share, left->plants_share, here.seeds) && window.best >= today) {
-      timing.risks.push_back(
-          with_plants(ReasonCode::best_before_holds, here, window.best, here.allowed));
-    }
   }
 }
 
@@ -349,7 +365,7 @@ Decision decide_on(Here here,
     compare_sowing_now(here, timing, decision);
   }
   const bool sown_against_nights = !nights_allowed && timing.verdict == Verdict::water_now;
-  const std::optional<WaterWindow> window = here.window();
+  const std::optional<WaterWindow> window = here.open_window();
   if (!timing.missed && window && !sown_against_nights) {
     const Date first_possible = std::max(season.hottest + Days{climate::first_allowed_day(season)},
                                          timing.water.expected.p10.value_or(season.hottest));
@@ -410,7 +426,8 @@ Decision decide(const LineInput& input,
          {}});
     return decision;
   }
-  Here here{input, prospects, kept_ways(input, prospects, *allowed), *allowed, seeds};
+  const Date opens = std::clamp(timing.opens.value_or(*allowed), prospects.first_day(), *allowed);
+  Here here{input, prospects, kept_ways(input, prospects, *allowed), *allowed, opens, seeds};
   here.season_before = before;
   here.factor = prospects.all_cases_factor(best_day(here.best(), *allowed), here.best().keeping);
   return decide_on(std::move(here), seasons, season, timing);

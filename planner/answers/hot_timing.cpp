@@ -96,6 +96,7 @@ LineTiming hot_timing(const LineInput& input,
     timing.missed = window_passed(window.closes);
   }
   timing.water.not_before = first;
+  timing.opens = window.opens;
   timing.water.expected = {first, first, first, 0.0};
   timing.water.no_later_than = window.closes;
   const Reason warmth = warmth_reason(window, needs);

@@ -29,6 +29,7 @@ struct LineTiming {
   Verdict verdict = Verdict::wait;
   std::optional<GateAnswer> gate;
   FirstWater water;
+  std::optional<Date> opens; ///< since when the season allows it, or will; may lie behind
   std::vector<Reason> reasons;
   std::vector<Reason> risks;
   std::optional<Reason> missed; ///< why this season comes to nothing for it

@@ -115,8 +115,8 @@ std::vector<PlanLine> some_lines(const LoadedGarden& garden,
   return lines;
 }
 
-// In the order of the packets. Each line follows from its packet alone, so that two threads with
-// bench seasons of their own give the same lines as one.
+// In the order of the packets. Each line follows from its packet alone, so that two threads give
+// the same lines as one.
 std::vector<PlanLine> all_lines(const LoadedGarden& garden,
                                 BenchSeasons& seasons,
                                 const std::optional<climate::Season>& season,
@@ -124,10 +124,8 @@ std::vector<PlanLine> all_lines(const LoadedGarden& garden,
   if (garden.packets.size() < worth_a_second_thread || std::thread::hardware_concurrency() < 2) {
     return some_lines(garden, 0, 1, seasons, season, saved);
   }
-  auto others = std::async(std::launch::async, [&] {
-    BenchSeasons own{garden};
-    return some_lines(garden, 1, 2, own, season, saved);
-  });
+  auto others = std::async(std::launch::async,
+                           [&] { return some_lines(garden, 1, 2, seasons, season, saved); });
   std::vector<PlanLine> even = some_lines(garden, 0, 2, seasons, season, saved);
   std::vector<PlanLine> odd = others.get();
   std::vector<PlanLine> lines;

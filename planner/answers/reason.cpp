@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 121> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 122> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -111,6 +111,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 121> names{{
     {Code::account_wait, "account_wait"},
     {Code::account_look_again, "account_look_again"},
     {Code::account_count_first, "account_count_first"},
+    {Code::account_water_again, "account_water_again"},
     {Code::account_water_first, "account_water_first"},
     {Code::account_cool_it, "account_cool_it"},
     {Code::account_warm_it, "account_warm_it"},

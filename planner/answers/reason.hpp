@@ -124,6 +124,7 @@ enum class ReasonCode {
   account_wait,        ///< more, until: until may be left out
   account_look_again,  ///< last, days
   account_count_first, ///< sowing
+  account_water_again, ///< seeds
   account_water_first, ///< sowing
   account_cool_it,     ///< seeds, limit_c
   account_warm_it,     ///< seeds, limit_c

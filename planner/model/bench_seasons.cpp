@@ -8,6 +8,7 @@ BenchSeasons::BenchSeasons(const LoadedGarden& garden)
     : garden_(garden), station_(station_climate(garden)) {}
 
 const BenchClimate& BenchSeasons::climate(const std::string& bench) {
+  const std::lock_guard lock{mutex_};
   const auto known = climates_.find(bench);
   return known != climates_.end()
              ? known->second
@@ -15,6 +16,7 @@ const BenchClimate& BenchSeasons::climate(const std::string& bench) {
 }
 
 const ReadingsGuard& BenchSeasons::guard(const std::string& bench) {
+  const std::lock_guard lock{mutex_};
   const auto known = guards_.find(bench);
   return known != guards_.end()
              ? known->second
@@ -22,6 +24,7 @@ const ReadingsGuard& BenchSeasons::guard(const std::string& bench) {
 }
 
 const BenchSeason& BenchSeasons::season(const std::string& bench, const climate::Season& season) {
+  const std::lock_guard lock{mutex_};
   const std::pair key{bench, season.name};
   const auto known = seasons_.find(key);
   return known != seasons_.end()
@@ -32,6 +35,7 @@ const BenchSeason& BenchSeasons::season(const std::string& bench, const climate:
 const GateOutlook& BenchSeasons::gate(const std::string& bench,
                                       const climate::Season& season,
                                       const climate::NightLimit& limit) {
+  const std::lock_guard lock{mutex_};
   const std::tuple key{bench, season.name, limit};
   const auto known = gates_.find(key);
   return known != gates_.end()
@@ -41,6 +45,7 @@ const GateOutlook& BenchSeasons::gate(const std::string& bench,
 }
 
 const std::vector<SeedCourse>& BenchSeasons::courses(const CoursesWanted& wanted) {
+  const std::lock_guard lock{mutex_};
   const std::tuple key{wanted.bench,
                        wanted.season.name,
                        wanted.season_before,

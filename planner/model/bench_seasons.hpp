@@ -6,6 +6,7 @@
 #include "planner/model/seed_course.hpp"
 
 #include <map>
+#include <mutex>
 #include <optional>
 #include <string>
 #include <tuple>
@@ -26,7 +27,8 @@ struct CoursesWanted {
 inline constexpr int courses_wanted = 40;
 
 /// Works out each bench, season and night limit of a garden once, when first asked for: many
-/// packets share them. References stay valid while the object lives. The garden must outlive it.
+/// packets share them. Threads may ask at the same time: one works, the others wait for it.
+/// References stay valid while the object lives. The garden must outlive it.
 class BenchSeasons {
 public:
   /// Throws InputError when the nights do not show a year.
@@ -48,6 +50,7 @@ public:
 private:
   const LoadedGarden& garden_;
   StationClimate station_;
+  std::recursive_mutex mutex_; ///< of all maps; a course asks for its seasons, they for a climate
   std::map<std::string, BenchClimate> climates_;
   std::map<std::string, ReadingsGuard> guards_;
   std::map<std::pair<std::string, int>, BenchSeason> seasons_;

@@ -1,6 +1,7 @@
 #include "planner/model/seed_course.hpp"
 
 #include "climate/sun.hpp"
+#include "climate/sun_year.hpp"
 #include "species-rules/development.hpp"
 #include "species-rules/drying.hpp"
 #include "species-rules/growth.hpp"
@@ -8,9 +9,11 @@
 #include "species-rules/wet_losses.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <functional>
+#include <future>
 #include <numeric>
+#include <thread>
 
 namespace nightsow::planner {
 
@@ -20,6 +23,7 @@ constexpr int hours_a_day = static_cast<int>(climate::SeedLevel::hours_a_day);
 constexpr float day_above_night_k = 9.0F;
 constexpr double glass_lets_through = 0.7;
 constexpr int rest_mean_days = 7;
+constexpr int worth_a_second_thread = 8; // courses
 
 // What evaporation and growth ask of a day's sky.
 struct Sun {
@@ -67,10 +71,12 @@ climate::DailySeries outside_of(const climate::DailySeries& air, const BenchClim
   return outside;
 }
 
-Sun sun_of(const climate::DailySeries& outside, std::size_t day, const climate::SeedPlace& place) {
-  const int day_of_year = nightsow::day_of_year(outside.date_of(day));
+Sun sun_of(const climate::DailySeries& outside,
+           std::size_t day,
+           const climate::SeedPlace& place,
+           const climate::SunYear& year) {
   Sun sun;
-  sun.above_mj = climate::extraterrestrial_radiation_mj(place.latitude, day_of_year);
+  sun.above_mj = year.on(outside.date_of(day)).above_mj;
   const double range_k =
       static_cast<double>(outside.day_c()[day]) - static_cast<double>(outside.night_c()[day]);
   const bool told = !std::isnan(range_k);
@@ -89,11 +95,38 @@ double mean_of(std::span<const float> values) {
   return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
 }
 
-double hottest_hours_c(std::span<const float> hours) {
-  std::vector<float> sorted(hours.begin(), hours.end());
-  const auto count = std::min<std::ptrdiff_t>(species_rules::hottest_hours, std::ssize(sorted));
-  std::partial_sort(sorted.begin(), sorted.begin() + count, sorted.end(), std::greater<>{});
-  return mean_of(std::span(sorted).first(static_cast<std::size_t>(count)));
+/// The hottest hours of some days, from the hottest down.
+struct HottestHours {
+  std::array<float, species_rules::hottest_hours> c{};
+  std::size_t count = 0;
+
+  // A hotter one takes the place of the coolest.
+  void meet(float hour_c) {
+    if (count == c.size() && hour_c <= c.back()) {
+      return;
+    }
+    count = std::min(count + 1, c.size());
+    std::size_t place = count - 1;
+    for (; place > 0 && c[place - 1] < hour_c; --place) {
+      c[place] = c[place - 1];
+    }
+    c[place] = hour_c;
+  }
+};
+
+HottestHours hottest_of(std::span<const float> hours) {
+  HottestHours hottest;
+  for (const float hour_c : hours) {
+    hottest.meet(hour_c);
+  }
+  return hottest;
+}
+
+double mean_of_both(HottestHours yesterday, const HottestHours& today) {
+  for (std::size_t i = 0; i < today.count; ++i) {
+    yesterday.meet(today.c[i]);
+  }
+  return mean_of(std::span(yesterday.c).first(yesterday.count));
 }
 
 double mean_growth(std::span<const float> hours, double (*rate)(double)) {
@@ -119,14 +152,15 @@ void add_seed(const climate::SeedLevel& level, SeedCourse& course) {
 }
 
 void add_seedlings(const climate::SeedLevel& level, SeedCourse& course) {
-  std::vector<float> last_hours;
+  static_assert(species_rules::hottest_of_hours == 2 * hours_a_day);
+  HottestHours yesterday;
   for (std::size_t day = 0; day < level.size(); ++day) {
     const std::span<const float> hours = level.hours_of(day);
     course.seedling_mean_c.push_back(mean_of(hours));
     course.coldest_c.push_back(static_cast<double>(*std::min_element(hours.begin(), hours.end())));
-    last_hours.insert(last_hours.end(), hours.begin(), hours.end());
-    const auto counted = std::min<std::size_t>(last_hours.size(), species_rules::hottest_of_hours);
-    course.hottest_c.push_back(hottest_hours_c(std::span(last_hours).last(counted)));
+    const HottestHours today = hottest_of(hours);
+    course.hottest_c.push_back(mean_of_both(yesterday, today));
+    yesterday = today;
   }
 }
 
@@ -134,11 +168,12 @@ void add_light(const climate::DailySeries& air,
                const climate::DailySeries& outside,
                const climate::SeedLevel& seedlings,
                const climate::SeedPlace& place,
+               const climate::SunYear& year,
                SeedCourse& course) {
   const double kept_off = 1.0 - place.sun * (1.0 - place.shade);
   const double drying = species_rules::evaporation_factor({.shade = kept_off});
   for (std::size_t day = 0; day < air.size(); ++day) {
-    const Sun sun = sun_of(outside, day, place);
+    const Sun sun = sun_of(outside, day, place, year);
     const double mean_c =
         0.5 * (static_cast<double>(air.night_c()[day]) + static_cast<double>(air.day_c()[day]));
     course.evaporation_mm.push_back(
@@ -150,7 +185,7 @@ void add_light(const climate::DailySeries& air,
   }
 }
 
-void add_rest(const climate::DailySeries& air, double latitude, SeedCourse& course) {
+void add_rest(const climate::DailySeries& air, const climate::SunYear& year, SeedCourse& course) {
   double sum = 0.0;
   std::vector<double> means;
   for (std::size_t day = 0; day < air.size(); ++day) {
@@ -162,14 +197,15 @@ void add_rest(const climate::DailySeries& air, double latitude, SeedCourse& cour
     }
     const double mean_c = sum / static_cast<double>(std::min<std::size_t>(day + 1, rest_mean_days));
     course.seven_day_mean_c.push_back(mean_c);
-    course.rest_rate.push_back(species_rules::heat_rest_rate(
-        mean_c, climate::day_length_hours(latitude, air.date_of(day))));
+    course.rest_rate.push_back(
+        species_rules::heat_rest_rate(mean_c, year.on(air.date_of(day)).times.day_length_h()));
   }
 }
 
 SeedCourse seed_course(const climate::DailySeries& air,
                        const BenchClimate& climate,
-                       const climate::SeedPlace& place) {
+                       const climate::SeedPlace& place,
+                       const climate::SunYear& year) {
   SeedCourse course;
   course.first = air.first();
   for (const float night_c : air.night_c()) {
@@ -183,11 +219,11 @@ SeedCourse seed_course(const climate::DailySeries& air,
   const climate::BenchAir bench = climate::to_bench(air, climate.bench.bench, {});
   climate::SeedPlace off_mat = place;
   off_mat.mat.reset();
-  const climate::SeedLevel seedlings = climate::seed_level(outside, bench, off_mat);
-  add_seed(place.mat ? climate::seed_level(outside, bench, place) : seedlings, course);
+  const climate::SeedLevel seedlings = climate::seed_level(outside, bench, off_mat, year);
+  add_seed(place.mat ? climate::seed_level(outside, bench, place, year) : seedlings, course);
   add_seedlings(seedlings, course);
-  add_light(air, outside, seedlings, off_mat, course);
-  add_rest(air, climate.latitude, course);
+  add_light(air, outside, seedlings, off_mat, year, course);
+  add_rest(air, year, course);
   course.felt = felt_days(course);
   return course;
 }
@@ -222,11 +258,22 @@ std::vector<SeedCourse> seed_courses(const BenchClimate& climate,
   for (const BenchSeason* season : seasons) {
     courses = std::min(courses, season->outlook.members);
   }
-  std::vector<SeedCourse> result;
-  result.reserve(static_cast<std::size_t>(std::max(0, courses)));
-  for (int course = 0; course < courses; ++course) {
-    result.push_back(seed_course(joined(seasons, course, courses), climate, place));
+  const climate::SunYear year{place.latitude};
+  std::vector<SeedCourse> result(static_cast<std::size_t>(std::max(0, courses)));
+  const auto make = [&](int from, int to) {
+    for (int course = from; course < to; ++course) {
+      result[static_cast<std::size_t>(course)] =
+          seed_course(joined(seasons, course, courses), climate, place, year);
+    }
+  };
+  // Each course follows from its members alone, so that two threads give the same as one.
+  if (courses < worth_a_second_thread || std::thread::hardware_concurrency() < 2) {
+    make(0, courses);
+    return result;
   }
+  auto others = std::async(std::launch::async, [&] { make(courses / 2, courses); });
+  make(0, courses / 2);
+  others.get();
   return result;
 }
 

@@ -7,7 +7,7 @@
 namespace nightsow::planner {
 
 /// The sentences of an account's codes, in the order of the enumeration.
-inline constexpr std::array<Wording, 29> account_wordings{{
+inline constexpr std::array<Wording, 30> account_wordings{{
     {ReasonCode::account_likely,
      "cause share low high missing",
      "Not up: {missing}. Most likely {share} of them {cause} ({low} to {high})."},
@@ -51,6 +51,10 @@ inline constexpr std::array<Wording, 29> account_wordings{{
      "seeds when",
      "Keep the pot: about {seeds:seed} not up should be sound but not come now. Let it rest dry, "
      "and water it again about {when}."},
+    {ReasonCode::account_water_again,
+     "seeds",
+     "Water it again now: it has rested, nights are cool enough, and about {seeds:seed} not up "
+     "should be sound."},
     {ReasonCode::account_sow_again,
      "seeds",
      "Sow again: of what is not up hardly any seed is sound (about {seeds}). Keep the pot all the "
@@ -66,7 +70,7 @@ inline constexpr std::array<Wording, 29> account_wordings{{
      "step]."},
     {ReasonCode::account_unlike_rule,
      "up low high rule",
-     "So many up ({up}, where {low} to {high} were expected) hardly fit the rule {rule}. It may be "
+     "{up} up, where {low} to {high} were expected, hardly fits the rule {rule}. It may be "
      "wrong here, or the pot had what no model knows: mice, another name, a spilled packet."},
     {ReasonCode::account_press,
      "sowing",

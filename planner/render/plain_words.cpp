@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 138> phrases{{
+constexpr std::array<Phrase, 139> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -143,6 +143,7 @@ constexpr std::array<Phrase, 138> phrases{{
     {"step", "keep_for_next_limb", "keep it for its next season"},
     {"step", "look_again", "count again"},
     {"step", "count_first", "count it"},
+    {"step", "water_again", "water it again"},
     {"step", "water_first", "still dry"},
     {"step", "nothing_reckoned", "cannot be reckoned"},
     {"sure", "quite", "quite sure"},

@@ -283,8 +283,8 @@ constexpr std::array<Wording, 92> most{{
      "it a place that spares it that before you sow."},
     {Code::late_for_it,
      "no_later_than share",
-     "Its best time ended {no_later_than}: {share} of the plants of a sowing in time are lost by "
-     "that."},
+     "It is late: its best time ended {no_later_than}, and {share} of the plants of a sowing in "
+     "time are lost by that; still better than another year in the packet."},
     {Code::better_next_season,
      "when plants now",
      "It does better in another season, from about {when}[: about {plants:plant}, against "

@@ -43,14 +43,10 @@ TEST(HourlyAir, HasTheSunOfThePackageInThisTest) {
 TEST(HourlyAir, FollowsThePackageAfterSunset) {
   // stack_hourly_temps(KA_weather, 50.4), 1 January 1998, hours 19 and 23. Before sunrise the
   // package leaves out the + 1 under the logarithm, and steps at midnight; we do not.
-  HourlyDay day;
-  day.night_c = day.previous_night_c = 5.1;
-  day.day_c = day.previous_day_c = 8.2;
-  day.next_night_c = 5.0;
-  day.sun = day.previous_sun = chillr_sun(50.4, 1);
-  day.next_sun = chillr_sun(50.4, 2);
-  EXPECT_NEAR(hourly_air_c(day, 19.0), 6.424223, 1e-3);
-  EXPECT_NEAR(hourly_air_c(day, 23.0), 5.738969, 1e-3);
+  const ExtremesAround air{5.1, 8.2, 5.1, 8.2, 5.0};
+  const NightsAround around{chillr_sun(50.4, 1), chillr_sun(50.4, 1), chillr_sun(50.4, 2)};
+  EXPECT_NEAR(hourly_air_c(air, hour_shares(around, 19.0)), 6.424223, 1e-3);
+  EXPECT_NEAR(hourly_air_c(air, hour_shares(around, 23.0)), 5.738969, 1e-3);
 }
 
 // Hours 2, 3 and 5 of 2 January of the same table. The package there divides by the logarithm of
@@ -83,24 +79,29 @@ TEST(HourlyAir, RisesAsThatOfCesaraccioDoes) {
 }
 
 TEST(HourlyAir, HasNoStepAtMidnightSunriseOrSunset) {
-  HourlyDay first;
-  first.night_c = first.previous_night_c = 6.0;
-  first.day_c = first.previous_day_c = 17.0;
-  first.next_night_c = 9.0;
-  first.sun = {6.2, 17.8};
-  first.previous_sun = {6.1, 17.9};
-  first.next_sun = {6.3, 17.7};
-  HourlyDay second;
-  second.night_c = second.next_night_c = 9.0;
-  second.day_c = 15.0;
-  second.previous_night_c = first.night_c;
-  second.previous_day_c = first.day_c;
-  second.sun = second.next_sun = first.next_sun;
-  second.previous_sun = first.sun;
-  EXPECT_NEAR(hourly_air_c(first, 24.0), hourly_air_c(second, 0.0), 1e-9);
-  EXPECT_NEAR(hourly_air_c(second, 6.3 - 1e-9), 9.0, 1e-6);
-  EXPECT_NEAR(hourly_air_c(second, 6.3), 9.0, 1e-9);
-  EXPECT_NEAR(hourly_air_c(first, 17.8), hourly_air_c(first, 17.8 + 1e-9), 1e-6);
+  const NightsAround first_nights{{6.1, 17.9}, {6.2, 17.8}, {6.3, 17.7}};
+  const NightsAround second_nights{{6.2, 17.8}, {6.3, 17.7}, {6.3, 17.7}};
+  const auto first = [&](double hour) {
+    return hourly_air_c({6.0, 17.0, 6.0, 17.0, 9.0}, hour_shares(first_nights, hour));
+  };
+  const auto second = [&](double hour) {
+    return hourly_air_c({6.0, 17.0, 9.0, 15.0, 9.0}, hour_shares(second_nights, hour));
+  };
+  EXPECT_NEAR(first(24.0), second(0.0), 1e-9);
+  EXPECT_NEAR(second(6.3 - 1e-9), 9.0, 1e-6);
+  EXPECT_NEAR(second(6.3), 9.0, 1e-9);
+  EXPECT_NEAR(first(17.8), first(17.8 + 1e-9), 1e-6);
+}
+
+TEST(HourlyAir, IsSharedOutAmongTheExtremesWholly) {
+  for (const double hours_of_day : {0.5, 8.0, 12.0, 16.0, 23.5}) {
+    const SunTimes sun{12.0 - 0.5 * hours_of_day, 12.0 + 0.5 * hours_of_day};
+    for (int hour = 0; hour <= 24; ++hour) {
+      const HourShares shares = hour_shares({sun, sun, sun}, hour);
+      EXPECT_NEAR(hourly_air_c({1.0, 1.0, 1.0, 1.0, 1.0}, shares), 1.0, 1e-12)
+          << hours_of_day << " hours of day, at " << hour;
+    }
+  }
 }
 
 } // namespace

@@ -25,7 +25,7 @@ DailySeries days_of(float night_c, float day_c) {
 }
 
 SeedLevel level_of(const DailySeries& air, const SeedPlace& place) {
-  return seed_level(air, to_bench(air, "bench", {}), place);
+  return seed_level(air, to_bench(air, "bench", {}), place, SunYear{place.latitude});
 }
 
 SeedPlace in_the_south() {
