@@ -317,8 +317,7 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
     if (!wanted) {
       continue;
     }
-    SowingAccount one = account_of(
-        {garden, seasons, sowing, sowing_facts(sowing, garden.records), request.deciding});
+    SowingAccount one = sowing_account(garden, seasons, sowing, request.deciding);
     if (one.closed && !named && !request.all) {
       ++answer.closed;
     } else {
@@ -326,6 +325,29 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
     }
   }
   return answer;
+}
+
+SowingAccount sowing_account(const LoadedGarden& garden,
+                             BenchSeasons& seasons,
+                             const RecordedSowing& sowing,
+                             bool deciding) {
+  return account_of({garden, seasons, sowing, sowing_facts(sowing, garden.records), deciding});
+}
+
+std::optional<Reason> behind_expected(const LoadedGarden& garden,
+                                      BenchSeasons& seasons,
+                                      const RecordedSowing& sowing) {
+  const SowingAccount account = sowing_account(garden, seasons, sowing, false);
+  if (!account.counted_on || !account.expected_up || account.up >= account.expected_up->p10) {
+    return std::nullopt;
+  }
+  return Reason{ReasonCode::behind_expected,
+                {{"up", account.up},
+                 {"seeds", account.seeds},
+                 {"on", *account.counted_on},
+                 {"low", static_cast<int>(std::lround(account.expected_up->p10))},
+                 {"high", static_cast<int>(std::lround(account.expected_up->p90))},
+                 {"sowing", static_cast<int>(account.sowing)}}};
 }
 
 } // namespace nightsow::planner

@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 121> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 122> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -100,6 +100,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 121> names{{
     {Code::press_before_emptying, "press_before_emptying"},
     {Code::water_not_recorded, "water_not_recorded"},
     {Code::count_not_recorded, "count_not_recorded"},
+    {Code::behind_expected, "behind_expected"},
     {Code::synonym, "synonym"},
     {Code::spelling, "spelling"},
     {Code::unknown_taxon, "unknown_taxon"},

@@ -110,8 +110,8 @@ enum class ReasonCode {
   press_before_emptying, ///< seasons
   water_not_recorded,    ///< on: the day taken instead
   count_not_recorded,    ///< no value
-  // Names.
-  synonym,       ///< written, accepted
+  behind_expected,       ///< up, seeds, on, low, high, sowing: up by a count; 8 in 10 cases
+  synonym,       ///< written, accepted; it and the next two are of names
   spelling,      ///< written, read_as
   unknown_taxon, ///< written, suggestion (may be empty)
   // The account of a sowing.
