@@ -359,4 +359,21 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
   return answer;
 }
 
+std::optional<Reason> behind_expected(const LoadedGarden& garden,
+                                      BenchSeasons& seasons,
+                                      const RecordedSowing& sowing) {
+  const SowingAccount account =
+      account_of({garden, seasons, sowing, sowing_facts(sowing, garden.records), nullptr, false});
+  if (!account.counted_on || !account.expected_up || account.up >= account.expected_up->p10) {
+    return std::nullopt;
+  }
+  return Reason{ReasonCode::behind_expected,
+                {{"up", account.up},
+                 {"seeds", account.seeds},
+                 {"on", *account.counted_on},
+                 {"low", static_cast<int>(std::lround(account.expected_up->p10))},
+                 {"high", static_cast<int>(std::lround(account.expected_up->p90))},
+                 {"sowing", static_cast<int>(account.sowing)}}};
+}
+
 } // namespace nightsow::planner

@@ -1,5 +1,6 @@
 #include "planner/answers/carried.hpp"
 
+#include "planner/answers/account_report.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/gate_reasons.hpp"
 #include "planner/answers/line_timing.hpp"
@@ -267,6 +268,19 @@ WorkFacts facts_of(const Pot& of,
   return work_facts(input, seasons, season, std::nullopt);
 }
 
+// An account takes its time: it is asked for where the main look was taken and less than half came.
+void add_lag(const Pot& of, BenchSeasons& seasons, CarriedPot& pot) {
+  const bool looked = std::any_of(pot.work.begin(), pot.work.end(), [](const PotTask& task) {
+    return task.kind == TaskKind::main_look && task.done;
+  });
+  if (!looked || pot.sowing == 0 || 2 * of.seen.ever_up >= pot.seeds) {
+    return;
+  }
+  if (auto behind = behind_expected(of.garden, seasons, of.sowing)) {
+    pot.reasons.push_back(*std::move(behind));
+  }
+}
+
 void set_watered(const Pot& of,
                  BenchSeasons& seasons,
                  const climate::Season& season,
@@ -291,6 +305,7 @@ void set_watered(const Pot& of,
   }
   if (first.name >= season.name) {
     set_growing(facts.rests, pot);
+    add_lag(of, seasons, pot);
     return;
   }
   Wake wake = wake_of(of, seasons, season);

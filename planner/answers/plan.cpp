@@ -177,6 +177,35 @@ void add_carried(const LoadedGarden& garden,
   });
 }
 
+bool all_asked(const PlanRequest& request) {
+  return request.only == PlanRequest::Only::all;
+}
+
+// The work on what is still to be sown.
+void add_work(const LoadedGarden& garden, PlanAnswer& answer) {
+  const Presence presence{garden.today, garden.garden.away};
+  answer.lots = lots_of(answer.sowings, presence);
+  answer.no_day = without_day(answer.sowings, garden.today);
+  answer.tasks = tasks_of(answer.lots, answer.sowings, presence);
+}
+
+// Draws the work together, of which what was saved tells what is overdue.
+void compare_with_saved(const LoadedGarden& garden,
+                        const PlanRequest& request,
+                        PlanAnswer& answer) {
+  const SavedPlan* saved = saved_of(request, answer.season);
+  if (saved != nullptr) {
+    mark_overdue_sowings(*saved, garden.records, garden.today, answer.tasks);
+  }
+  answer.diary = diary_of(answer.lots, answer.tasks);
+  if (saved != nullptr) {
+    answer.saves = saved->saves;
+    if (all_asked(request)) {
+      answer.since_saved = since_saved(*saved, answer, garden);
+    }
+  }
+}
+
 } // namespace
 
 PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
@@ -225,25 +254,11 @@ PlanAnswer plan(const LoadedGarden& garden, const PlanRequest& request) {
   answer.shopping = shopping_for(garden, answer.sowings);
   add_frost_warnings(answer.sowings, answer.warnings);
   answer.not_now = std::move(lines.not_now);
-  const Presence presence{garden.today, garden.garden.away};
-  answer.lots = lots_of(answer.sowings, presence);
-  answer.no_day = without_day(answer.sowings, garden.today);
-  answer.tasks = tasks_of(answer.lots, answer.sowings, presence);
-  const bool all = request.only == PlanRequest::Only::all;
-  if (all && (!season || garden.today < season->next_planning_begins)) {
+  add_work(garden, answer);
+  if (all_asked(request) && (!season || garden.today < season->next_planning_begins)) {
     add_carried(garden, seasons, season_of_pots, answer);
   }
-  const SavedPlan* saved = saved_of(request, answer.season);
-  if (saved != nullptr) {
-    mark_overdue_sowings(*saved, garden.records, garden.today, answer.tasks);
-  }
-  answer.diary = diary_of(answer.lots, answer.tasks);
-  if (saved != nullptr) {
-    answer.saves = saved->saves;
-    if (all) {
-      answer.since_saved = since_saved(*saved, answer, garden);
-    }
-  }
+  compare_with_saved(garden, request, answer);
   return answer;
 }
 

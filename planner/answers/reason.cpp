@@ -100,6 +100,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 122> names{{
     {Code::press_before_emptying, "press_before_emptying"},
     {Code::water_not_recorded, "water_not_recorded"},
     {Code::count_not_recorded, "count_not_recorded"},
+    {Code::behind_expected, "behind_expected"},
     {Code::synonym, "synonym"},
     {Code::spelling, "spelling"},
     {Code::unknown_taxon, "unknown_taxon"},

@@ -116,6 +116,13 @@ TodayAnswer today(const LoadedGarden& garden, const PlanRequest& request) {
       answer.warnings.push_back(warning);
     }
   }
+  for (const CarriedPot& pot : season.carried) {
+    for (const Reason& reason : pot.reasons) {
+      if (reason.code == ReasonCode::behind_expected) {
+        answer.behind.push_back({pot.sowing, pot.taxon, reason});
+      }
+    }
+  }
   answer.lots = std::move(season.lots);
   for (const DiaryEntry& entry : season.diary) {
     DiaryEntry due = entry;

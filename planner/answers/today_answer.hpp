@@ -20,11 +20,19 @@ struct WeatherAlarm {
   bool forecast = false; ///< it is to come; else it is one of the last days read
 };
 
+/// A sowing of which fewer came than expected.
+struct BehindSowing {
+  long long sowing = 0; ///< number in the journal
+  std::string taxon;    ///< as written
+  Reason reason;        ///< behind_expected, with the figures
+};
+
 struct TodayAnswer {
   GardenHead garden;
   Date today{};
   std::vector<WeatherAlarm> alarms; ///< frost first, by bench
   std::vector<Reason> warnings;     ///< readings too old or in doubt to say more
+  std::vector<BehindSowing> behind;
   std::vector<Lot> lots;
   std::vector<DiaryEntry> now;    ///< with work from today to `to`, that work only; by date
   Date to{};                      ///< included

@@ -32,6 +32,11 @@ struct PacketAddCommand {
   std::string from; ///< the sowing of whose plants it was harvested; empty: bought or given
 };
 
+/// Takes back what `packet add` wrote.
+struct PacketUndoCommand {
+  std::string what; ///< the packet's id
+};
+
 struct PacketUseCommand {
   QuickPacketUse typed;
 };

@@ -45,6 +45,10 @@ void add_packet(CLI::App& app, TypedWords& typed) {
          "own harvest of its plants: keeps taxon, number and provenance");
   add.footer(command_footer("--garden my-garden packet add Albuca spiralis 40 --harvested 2025-11\n"
                             "  nightsow --garden my-garden packet add 60 --from 12"));
+  CLI::App& undo =
+      command(packet, "undo", "take a packet's row out of packets.csv again, if nothing uses it");
+  undo.add_option("PACKET", typed.entry_words, "the packet's id")->type_name("");
+  undo.footer(command_footer("--garden my-garden packet undo albuca-spiralis-2025-11"));
   CLI::App& use = command(packet, "use", "write down that seed was given away, tested or lost");
   use.add_option("PACKET SEEDS", typed.entry_words, "a packet or taxon, then the number of seeds")
       ->type_name("");

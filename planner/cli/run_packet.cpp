@@ -98,11 +98,38 @@ std::vector<PacketCell> cells_of(const std::vector<TypedCell>& typed) {
 }
 
 std::string added_text(const ListedPacket& packet, const fs::path& file, std::size_t line) {
-  return fmt::format("Packet {}: {}, line {} of {}.\nNot so? Take that line out of the file.\n",
+  return fmt::format("Packet {0}: {1}, line {2} of {3}.\nNot so? nightsow packet undo {0}\n",
                      packet.packet,
                      packet.taxon,
                      line,
                      file.string());
+}
+
+const Packet& packet_with_id(const std::string& id, const std::vector<Packet>& packets) {
+  const auto found = std::find_if(
+      packets.begin(), packets.end(), [&](const Packet& packet) { return packet.id == id; });
+  if (found == packets.end()) {
+    wrong_use("PACKET",
+              fmt::format("there is no packet {}", id),
+              "the id of a packet",
+              "nightsow packet list shows them; nothing was written");
+  }
+  return *found;
+}
+
+// What the journal tells of a packet would be left without it.
+void refuse_used(const std::string& id, const Records& records) {
+  const auto is_of = [&](const auto& told) { return told.packet_id == id; };
+  const auto any = [&](const auto& list) { return std::any_of(list.begin(), list.end(), is_of); };
+  if (any(records.sowings) || any(records.uses) || any(records.germination_tests) ||
+      any(records.notes)) {
+    wrong_use("PACKET",
+              fmt::format("the journal tells of packet {}", id),
+              "a packet of which nothing was written down",
+              fmt::format("nightsow journal list --packet {} shows it, and journal undo takes it "
+                          "back; nothing was written",
+                          id));
+  }
 }
 
 } // namespace
@@ -150,6 +177,32 @@ Outcome run(const PacketAddCommand& command,
   const PacketListAnswer answer = list_packets({packet}, {}, {"", true}, today);
   return {common.json ? to_json(answer) : added_text(answer.packets.front(), file, packet.line),
           notes,
+          Ending::answered};
+}
+
+Outcome run(const PacketUndoCommand& command,
+            const CommonOptions& common,
+            const Surroundings& around) {
+  const fs::path file = packets_of(common);
+  const FolderLock lock(common.garden);
+  const GardenFolder folder = load_seed_and_records(common.garden);
+  const Packet& packet = packet_with_id(command.what, folder.packets);
+  refuse_used(packet.id, folder.records);
+  const PacketRowTaken taken =
+      without_packet_row(read_whole_file(file, "the garden"), file.string(), packet.line);
+  write_atomically(file, taken.text);
+  const Date today = today_in(folder.garden, common, around);
+  const PacketListAnswer answer = list_packets({packet}, {}, {"", true}, today);
+  return {common.json
+              ? to_json(answer)
+              : fmt::format("Packet {}: {}, is out of {}. This was its line {}:\n{}\nNot so? Put "
+                            "it back.\n",
+                            packet.id,
+                            packet.taxon,
+                            file.string(),
+                            packet.line,
+                            taken.row),
+          "",
           Ending::answered};
 }
 

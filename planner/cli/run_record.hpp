@@ -17,6 +17,11 @@ namespace nightsow::planner {
                           const CommonOptions& common,
                           const Surroundings& around);
 
+/// Takes the row of a packet out of packets.csv again, as long as the journal tells nothing of it.
+[[nodiscard]] Outcome run(const PacketUndoCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
 [[nodiscard]] Outcome run(const PacketUseCommand& command,
                           const CommonOptions& common,
                           const Surroundings& around);

@@ -75,6 +75,16 @@ PacketAddCommand typed_packet_add(const TypedWords& typed) {
   return command;
 }
 
+PacketUndoCommand typed_packet_undo(const TypedWords& typed) {
+  if (typed.entry_words.empty()) {
+    wrong_use("nightsow packet undo",
+              "one packet is needed",
+              "the id of a packet",
+              "nightsow packet list shows them; nothing was written");
+  }
+  return {typed_text("PACKET", fmt::format("{}", fmt::join(typed.entry_words, " ")))};
+}
+
 PacketUseCommand typed_packet_use(const TypedWords& typed) {
   auto [what, seeds] = name_and_number("nightsow packet use", typed.entry_words, 1);
   QuickPacketUse use;

@@ -9,6 +9,7 @@ namespace nightsow::planner {
 
 [[nodiscard]] PacketListCommand typed_packet_list(const TypedWords& typed);
 [[nodiscard]] PacketAddCommand typed_packet_add(const TypedWords& typed);
+[[nodiscard]] PacketUndoCommand typed_packet_undo(const TypedWords& typed);
 [[nodiscard]] PacketUseCommand typed_packet_use(const TypedWords& typed);
 
 } // namespace nightsow::planner

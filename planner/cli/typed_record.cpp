@@ -31,6 +31,7 @@ AccountCommand typed_account(const TypedWords& typed) {
 constexpr auto readers = std::to_array<Reader>({
     {"packet list", as_command<typed_packet_list>},
     {"packet add", as_command<typed_packet_add>},
+    {"packet undo", as_command<typed_packet_undo>},
     {"packet use", as_command<typed_packet_use>},
     {"sow", as_command<typed_sow>},
     {"count", count_or_sheet},

@@ -141,4 +141,19 @@ std::string with_packet_row(std::string_view text,
   return appended(before, where, with_id);
 }
 
+PacketRowTaken without_packet_row(std::string_view text, std::string_view where, std::size_t line) {
+  std::vector<Problem> problems;
+  CsvReader rows{text, table_text_of(text, where, problems).separator, where};
+  std::size_t begins = 0;
+  while (rows.next() && rows.line() < line) {
+    begins = text.size() - rows.rest().size();
+  }
+  const std::size_t ends = text.size() - rows.rest().size();
+  // Blank lines before it stay.
+  begins = std::min(text.find_first_not_of("\r\n", begins), ends);
+  std::string_view row = text.substr(begins, ends - begins);
+  row = row.substr(0, row.find_last_not_of("\r\n") + 1);
+  return {fmt::format("{}{}", text.substr(0, begins), text.substr(ends)), std::string(row)};
+}
+
 } // namespace nightsow::planner

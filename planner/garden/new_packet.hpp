@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <span>
 #include <string>
 #include <string_view>
@@ -21,5 +22,16 @@ struct PacketCell {
 [[nodiscard]] std::string with_packet_row(std::string_view text,
                                           std::string_view where,
                                           std::span<const PacketCell> cells);
+
+/// A packets.csv taken apart at one of its rows.
+struct PacketRowTaken {
+  std::string text; ///< the file without it, byte for byte the rest
+  std::string row;  ///< as it stood there, without its line end
+};
+
+/// Takes out the row that begins on that line. Requires: a row does (Packet::line).
+[[nodiscard]] PacketRowTaken without_packet_row(std::string_view text,
+                                                std::string_view where,
+                                                std::size_t line);
 
 } // namespace nightsow::planner

@@ -7,7 +7,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
+#include <iterator>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -63,17 +65,27 @@ std::string more_text(const CarriedPot& pot) {
   return paragraph(fmt::format("{}expect: ", under_row), text);
 }
 
+std::string behind_lines(const CarriedPot& pot, const TextStyle& style) {
+  std::vector<Reason> behind;
+  std::copy_if(pot.reasons.begin(),
+               pot.reasons.end(),
+               std::back_inserter(behind),
+               [](const Reason& reason) { return reason.code == ReasonCode::behind_expected; });
+  return behind.empty() ? "" : because_lines(behind, style);
+}
+
 std::string stage_text(const PlanAnswer& answer, const StageWords& words, const TextStyle& style) {
   std::vector<TableRow> rows;
   for (const CarriedPot& pot : answer.carried) {
     if (pot.stage == words.stage) {
       const bool brief = pot.stage == PotStage::growing && !style.why;
+      const std::string behind = behind_lines(pot, style);
       rows.push_back({{pot_cell(pot),
                        taxon_cell(pot.taxon, pot.accepted),
                        day_text(pot.sown_on, answer.today),
                        up_cell(pot),
                        date_cell(pot, answer.today)},
-                      brief ? "" : because_lines(pot.reasons, style) + more_text(pot)});
+                      brief ? behind : because_lines(pot.reasons, style) + more_text(pot)});
     }
   }
   if (rows.empty()) {

@@ -193,8 +193,16 @@ std::string task_text(const Task& task, const Lot& lot, const TextStyle& style) 
   return text;
 }
 
+// What is left of an entry may be of another kind than its main one.
 std::string entry_title(const DiaryEntry& entry) {
-  const std::string title = task_title(entry.kind);
+  const bool all_done = entry.done();
+  const auto counts = [&](const Task& task) { return all_done || !task.done_on; };
+  const auto first = std::find_if(entry.tasks.begin(), entry.tasks.end(), counts);
+  const bool has_main = std::any_of(entry.tasks.begin(), entry.tasks.end(), [&](const Task& task) {
+    return task.kind == entry.kind && counts(task);
+  });
+  const std::string title =
+      task_title(has_main || first == entry.tasks.end() ? entry.kind : first->kind);
   return entry.done() ? title + ", done" : entry.overdue_since() ? title + ", overdue" : title;
 }
 

@@ -40,6 +40,13 @@ std::string to_json(const TodayAnswer& answer) {
   for (const WeatherAlarm& alarm : answer.alarms) {
     json["alarms"].push_back(alarm_json(alarm, answer.today));
   }
+  json["behind"] = Json::array();
+  for (const BehindSowing& one : answer.behind) {
+    Json& behind = json["behind"].emplace_back();
+    behind["sowing"] = one.sowing;
+    behind["taxon"] = one.taxon;
+    behind["reason"] = json_reasons({one.reason}).front();
+  }
   json["now"] = Json::array();
   for (const DiaryEntry& entry : answer.now) {
     json["now"].push_back(entry_json(entry, answer));

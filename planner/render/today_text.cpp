@@ -65,7 +65,9 @@ std::string entry_line(std::string_view lead, const DiaryEntry& entry, const Tod
 }
 
 // Warnings, then alarms, as many as there is room for; how many are left out is said.
-std::vector<std::string> warning_lines(const TodayAnswer& answer, const TextStyle& style) {
+std::vector<std::string> warning_lines(const TodayAnswer& answer,
+                                       const TextStyle& style,
+                                       std::size_t most) {
   std::vector<std::string> texts;
   for (const Reason& warning : answer.warnings) {
     texts.push_back(sentence(warning, style));
@@ -77,7 +79,7 @@ std::vector<std::string> warning_lines(const TodayAnswer& answer, const TextStyl
   for (std::size_t shown = 0; shown < texts.size(); ++shown) {
     const std::vector<std::string> more = wrapped(texts[shown], text_width);
     const bool last = shown + 1 == texts.size();
-    if (lines.size() + more.size() + (last ? 0 : 1) > most_lines_of_warning) {
+    if (lines.size() + more.size() + (last ? 0 : 1) > most) {
       lines.push_back(fmt::format("And {} more of frost, heat or readings: nightsow today --json",
                                   texts.size() - shown));
       break;
@@ -85,6 +87,26 @@ std::vector<std::string> warning_lines(const TodayAnswer& answer, const TextStyl
     lines.insert(lines.end(), more.begin(), more.end());
   }
   return lines;
+}
+
+// The figures of one sowing, the names of several.
+std::vector<std::string> behind_lines(const TodayAnswer& answer, const TextStyle& style) {
+  if (answer.behind.empty()) {
+    return {};
+  }
+  if (answer.behind.size() == 1) {
+    const BehindSowing& one = answer.behind.front();
+    return wrapped(fmt::format("{}: {}", one.taxon, sentence(one.reason, style)), text_width);
+  }
+  std::vector<std::string> taxa;
+  std::vector<long long> sowings;
+  for (const BehindSowing& one : answer.behind) {
+    taxa.push_back(one.taxon);
+    sowings.push_back(one.sowing);
+  }
+  return {line_of(fmt::format("Fewer came than expected: nightsow account {}: {}",
+                              fmt::join(sowings, " "),
+                              fmt::join(taxa, ", ")))};
 }
 
 } // namespace
@@ -104,10 +126,12 @@ std::string alarm_text(const WeatherAlarm& alarm, Date today, const TextStyle& s
 std::string today_text(const TodayAnswer& answer, const TextStyle& style) {
   std::vector<std::string> lines{
       line_of(fmt::format("{}, {}", answer.garden.name, date_text(answer.today)))};
-  const std::vector<std::string> warnings = warning_lines(answer, style);
+  const std::vector<std::string> behind = behind_lines(answer, style);
+  const std::vector<std::string> warnings =
+      warning_lines(answer, style, most_lines_of_warning - behind.size());
   lines.insert(lines.end(), warnings.begin(), warnings.end());
   // One line is kept for what is left out, one for what comes next.
-  const std::size_t room = most_lines - 2;
+  const std::size_t room = most_lines - 2 - behind.size();
   std::size_t shown = 0;
   for (; shown < answer.now.size() && lines.size() < room; ++shown) {
     lines.push_back(entry_line("", answer.now[shown], answer));
@@ -120,6 +144,7 @@ std::string today_text(const TodayAnswer& answer, const TextStyle& style) {
                                 answer.now.size() - shown,
                                 day_text(answer.to, answer.today)));
   }
+  lines.insert(lines.end(), behind.begin(), behind.end());
   if (answer.next) {
     lines.push_back(entry_line("Next, ", *answer.next, answer));
   }

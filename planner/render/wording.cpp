@@ -13,7 +13,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 92> most{{
+constexpr std::array<Wording, 93> most{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -363,6 +363,11 @@ constexpr std::array<Wording, 92> most{{
      "",
      "No count is written down: count what is up, 0 too, so that what is still to come can be "
      "told."},
+    {Code::behind_expected,
+     "up seeds on low high sowing",
+     "Fewer came than expected: {up} of {seeds} by {on}, where {low} to {high} were likely; "
+     "nightsow "
+     "account {sowing} says where the others may be."},
     // Names.
     {Code::synonym, "written accepted", "{written} is an older name of {accepted}."},
     {Code::spelling, "written read_as", "{written} is read as {read_as}."},

@@ -65,5 +65,34 @@ TEST(ANewPacket, WithLettersBeyondASCIINeedsAFileInUTF8) {
       InputError);
 }
 
+TEST(APacketTakenOut, LeavesTheRestOfTheFileAsItIs) {
+  struct Taken {
+    std::string_view before;
+    std::size_t line;
+    std::string_view after;
+    std::string_view row;
+  };
+
+  for (const Taken& file : {
+           Taken{"taxon,seeds\na,1\nb,2\n", 2, "taxon,seeds\nb,2\n", "a,1"},
+           Taken{"taxon,seeds\na,1\nb,2", 3, "taxon,seeds\na,1\n", "b,2"},
+           Taken{"\xEF\xBB\xBFtaxon;seeds\r\n\r\n\"a\nx\";1\r\nb;2\r\n",
+                 3,
+                 "\xEF\xBB\xBFtaxon;seeds\r\n\r\nb;2\r\n",
+                 "\"a\nx\";1"},
+       }) {
+    const PacketRowTaken taken = without_packet_row(file.before, "packets.csv", file.line);
+    EXPECT_EQ(taken.text, file.after);
+    EXPECT_EQ(taken.row, file.row);
+  }
+}
+
+TEST(APacketTakenOut, IsTheFileBeforeItWasAdded) {
+  const std::string before = "packet,taxon,seeds,notes\r\na1,Albuca spiralis,40,\r\n";
+  const std::string with = with_packet_row(before, "packets.csv", bulbine());
+  const std::size_t line = read_packet_file(with, "packets.csv", {}).packets.back().line;
+  EXPECT_EQ(without_packet_row(with, "packets.csv", line).text, before);
+}
+
 } // namespace
 } // namespace nightsow::planner
