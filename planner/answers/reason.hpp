@@ -55,6 +55,8 @@ enum class ReasonCode {
   mat_needed,         ///< night_c, limit_c: no mat in the garden
   mat_still_cool,     ///< mat_night_c, limit_c
   mat_gives,          ///< plants, other (without it), kwh, price (the last two may be left out)
+  mat_gives_alike,    ///< plants, with it or without; kwh, price (may be left out)
+  mat_left_off,       ///< plants, other (with it): the line is planned without
   growth_before_rest, ///< days, rest
   no_rest_by_heat,    ///< no value
   season_too_short,   ///< days, rest
@@ -74,6 +76,7 @@ enum class ReasonCode {
   defers_whole,     ///< share: of seed whose coat is left whole; treated (may be left out)
   // How much, and on which day.
   wish_out_of_reach, ///< wanted, share, needed (seeds; may be left out)
+  wish_not_this_way, ///< wanted, seeds, one_in (of how many seeds one lives; may be left out)
   pots_a_day_short,  ///< sowings, pots, on: so many more on that day would do
   bench_full,        ///< sowings, pots, bench
   mat_full,          ///< sowings, pots, bench (may be left out)
