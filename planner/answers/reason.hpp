@@ -1,11 +1,8 @@
 #pragma once
 
-#include "climate/base/celsius.hpp"
-#include "climate/base/date.hpp"
+#include "planner/answers/reason_value.hpp"
 
-#include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 namespace nightsow::planner {
@@ -152,18 +149,6 @@ enum class ReasonCode {
 
 /// The code as it stands in JSON.
 [[nodiscard]] std::string_view name_of(ReasonCode code);
-
-/// A share of one, shown in words or per cent.
-struct Share {
-  double value = 0.0;
-};
-
-using ReasonValue = std::variant<int, double, Share, Celsius, CelsiusDelta, Date, std::string>;
-
-struct NamedValue {
-  std::string name;
-  ReasonValue value;
-};
 
 struct Reason {
   ReasonCode code{};
