@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 #include <utility>
 
 namespace nightsow::planner {
@@ -22,6 +23,14 @@ using ItemKind = ShoppingItem::Kind;
 // source).
 constexpr double sure_enough = 0.9;
 
+// More seeds for each plant wanted are nothing to tell, unless the packet holds them (common
+// practice, no source).
+constexpr int most_seeds_a_plant = 50;
+// A packet that gives what is wanted less often cannot give it.
+constexpr double hardly_ever = 0.05;
+// Where fewer of its seeds live, no figure is told.
+constexpr double least_share_told = 1e-4;
+
 const Packet* packet_named(const LoadedGarden& garden, const std::string& id) {
   const auto found = std::find_if(garden.packets.begin(),
                                   garden.packets.end(),
@@ -30,11 +39,16 @@ const Packet* packet_named(const LoadedGarden& garden, const std::string& id) {
 }
 
 Wish wish_for(int wanted, int seeds, const std::vector<double>& shares) {
+  const auto needed = [&](double chance) {
+    const std::optional<int> number = seeds_to_sow(wanted, chance, shares, pots_differ);
+    const bool told = number && *number <= std::max(seeds, most_seeds_a_plant * wanted);
+    return told ? number : std::nullopt;
+  };
   Wish wish;
   wish.plants = wanted;
-  wish.seeds_8_in_10 = seeds_to_sow(wanted, 0.8, shares, pots_differ);
-  wish.seeds_9_in_10 = seeds_to_sow(wanted, sure_enough, shares, pots_differ);
-  wish.seeds_19_in_20 = seeds_to_sow(wanted, 0.95, shares, pots_differ);
+  wish.seeds_8_in_10 = needed(0.8);
+  wish.seeds_9_in_10 = needed(sure_enough);
+  wish.seeds_19_in_20 = needed(0.95);
   wish.chance = rounded_share(chance_of_at_least(wanted, seeds, shares, pots_differ));
   return wish;
 }
@@ -44,6 +58,17 @@ Reason out_of_reach(const Wish& wish) {
                 {{"wanted", wish.plants}, {"share", Share{wish.chance}}}};
   if (wish.seeds_9_in_10) {
     reason.values.push_back({"needed", *wish.seeds_9_in_10});
+  }
+  return reason;
+}
+
+// More seeds would hardly help: what helps is another way.
+Reason not_this_way(const Wish& wish, int seeds, const std::vector<double>& shares) {
+  const double share =
+      std::accumulate(shares.begin(), shares.end(), 0.0) / static_cast<double>(shares.size());
+  Reason reason{ReasonCode::wish_not_this_way, {{"wanted", wish.plants}, {"seeds", seeds}}};
+  if (share >= least_share_told) {
+    reason.values.push_back({"one_in", static_cast<int>(std::lround(1.0 / share))});
   }
   return reason;
 }
@@ -61,6 +86,8 @@ void add_seeds(const Packet& packet, Sowing& line) {
   const std::optional<int> enough = line.wish->seeds_9_in_10;
   if (enough && *enough <= seeds) {
     line.how.seeds_to_sow = *enough;
+  } else if (!line.wish->seeds_8_in_10 && line.wish->chance < hardly_ever) {
+    line.risks.push_back(not_this_way(*line.wish, seeds, line.expected->plant_shares));
   } else {
     line.risks.push_back(out_of_reach(*line.wish));
   }

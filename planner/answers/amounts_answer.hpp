@@ -8,7 +8,8 @@ namespace nightsow::planner {
 
 // How much a plan needs, and how it lies on the free days.
 
-/// How many seeds the plants wanted need, by how sure it shall be. Empty: no number we would sow.
+/// How many seeds the plants wanted need, by how sure it shall be. Empty: no number that anybody
+/// would sow, fifty for each plant wanted and more than the packet holds.
 struct Wish {
   int plants = 0;
   std::optional<int> seeds_8_in_10;

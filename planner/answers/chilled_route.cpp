@@ -13,41 +13,7 @@ namespace {
 
 constexpr const char* chilled_route_name = "chilled";
 
-double plants_of(const PlacedLine& line) {
-  const bool comes = !line.timing.never && !line.timing.missed && line.decision.expected;
-  return comes ? line.decision.expected->plants.mean : 0.0;
-}
-
-// Seed that is harvested or comes later cannot be sown before.
-void put_off_until_in_hand(const LineInput& input, LineTiming& timing) {
-  const std::optional<Date>& in_hand = input.packet.in_hand_from;
-  if (!in_hand) {
-    return;
-  }
-  const std::optional<Date>& expected = timing.water.expected.p50;
-  const bool held_up = timing.verdict == Verdict::water_now || (expected && *expected < *in_hand);
-  timing.water.not_before = std::max(timing.water.not_before.value_or(*in_hand), *in_hand);
-  keep_from(*in_hand, timing.water.expected);
-  if (held_up) {
-    timing.verdict = Verdict::wait;
-    timing.reasons.insert(timing.reasons.begin(),
-                          {ReasonCode::not_yet_in_hand, {{"on", *in_hand}}});
-  }
-}
-
 } // namespace
-
-PlacedLine placed_line(const LineInput& input,
-                       BenchSeasons& seasons,
-                       const std::optional<climate::Season>& season) {
-  PlacedLine line;
-  line.timing = line_timing(input, seasons, season);
-  put_off_until_in_hand(input, line.timing);
-  if (season && !line.timing.never) {
-    line.decision = decide(input, seasons, *season, line.timing);
-  }
-  return line;
-}
 
 std::optional<ChilledLine> chilled_line(const LineInput& input,
                                         BenchSeasons& seasons,

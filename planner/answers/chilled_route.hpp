@@ -1,24 +1,12 @@
 #pragma once
 
-#include "planner/answers/decision.hpp"
-#include "planner/answers/line_timing.hpp"
+#include "planner/answers/placed_line.hpp"
 
 #include <optional>
 
 namespace nightsow::planner {
 
-/// A packet on one bench: when, and what comes of it.
-struct PlacedLine {
-  LineTiming timing;
-  Decision decision;
-};
-
-/// What a packet comes to on its own bench in a season.
-[[nodiscard]] PlacedLine placed_line(const LineInput& input,
-                                     BenchSeasons& seasons,
-                                     const std::optional<climate::Season>& season);
-
-/// The same in the garden's first chilled place, with what it gives.
+/// A packet in the garden's first chilled place, with what it gives.
 struct ChilledLine {
   LineInput input; ///< as on its own bench, but for the bench
   PlacedLine line;

@@ -7,7 +7,6 @@
 #include "planner/answers/kept_ways.hpp"
 #include "planner/answers/water_window.hpp"
 #include "planner/model/nights_for_rule.hpp"
-#include "planner/model/usual_looks.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -38,8 +37,6 @@ constexpr double much_more = 1.25;
 constexpr double keeps_years = 2.0;
 constexpr double least_to_split = 8.0;
 constexpr double usual_half_life_years = 3.0;
-constexpr double hours_a_day = 24.0;
-constexpr double watts_a_kilowatt = 1000.0;
 
 using Seeds = std::optional<double>;
 
@@ -71,8 +68,7 @@ struct Here {
   Date allowed{};
   Date opens{}; ///< the first day that the season allows; may lie behind
   Seeds seeds;
-  double factor = 1.0;        ///< what all cases make of the shares, which a few gave
-  bool season_before = false; ///< days before the season's hottest night count, too
+  double factor = 1.0; ///< what all cases make of the shares, which a few gave
 
   [[nodiscard]] int plants(double share) const {
     return static_cast<int>(std::lround(share * factor * seeds.value_or(0.0)));
@@ -123,7 +119,7 @@ NextSeason next_season(const LineInput& input,
     return {};
   }
   const bool hot = start_of(input.rule.rule) == Start::hot;
-  Prospects prospects{input, seasons, {input.bench, next, hot, uses_mat(input.rule.rule)}};
+  Prospects prospects{input, seasons, {input.bench, next, hot, on_mat(input)}};
   if (*from < prospects.first_day() || *from > prospects.last_day()) {
     return {};
   }
@@ -317,35 +313,6 @@ void tell_keeping(const Here& here, LineTiming& timing) {
   timing.reasons.push_back(std::move(reason));
 }
 
-// What the mat gives, and what it takes at most.
-void tell_mat(const Here& here,
-              BenchSeasons& seasons,
-              const climate::Season& season,
-              const std::optional<Expected>& expected,
-              Seeds sown,
-              LineTiming& timing) {
-  const LineInput& input = here.input;
-  const std::optional<HeatMat> mat = mat_for(input.garden.garden, input.bench);
-  if (!uses_mat(input.rule.rule) || !mat || !expected || !sown) {
-    return;
-  }
-  Prospects without{input, seasons, {input.bench, season, here.season_before, false}};
-  const double share = without.plants_share(expected->first_water, here.best().keeping);
-  Reason reason{ReasonCode::mat_gives,
-                {{"plants", static_cast<int>(std::lround(expected->plants.mean))},
-                 {"other", static_cast<int>(std::lround(share * here.factor * *sown))}}};
-  if (mat->watts) {
-    const double days = expected->half ? days_between(expected->first_water, *expected->half)
-                                       : usual_main_look_days;
-    const double kwh = *mat->watts / watts_a_kilowatt * hours_a_day * days;
-    reason.values.push_back({"kwh", rounded_tenth(kwh)});
-    if (const auto& price = input.garden.garden.price_per_kwh) {
-      reason.values.push_back({"price", rounded_share(*price * kwh)});
-    }
-  }
-  timing.reasons.push_back(std::move(reason));
-}
-
 void sort_routes(std::vector<RouteAnswer>& routes) {
   std::stable_sort(routes.begin(), routes.end(), [](const auto& a, const auto& b) {
     return a.plants.value_or(0.0) > b.plants.value_or(0.0);
@@ -388,7 +355,6 @@ Decision decide_on(Here here,
   if (day && *day <= here.prospects.last_day()) {
     const Seeds sown = here.seeds ? Seeds{*here.seeds - decision.keep_back.value_or(0)} : Seeds{};
     decision.expected = here.prospects.expected(*day, decision.keeping, sown);
-    tell_mat(here, seasons, season, decision.expected, sown, timing);
   }
   tell_late_nights(timing);
   tell_hardly_any(decision.expected, timing);
@@ -409,7 +375,7 @@ Decision decide(const LineInput& input,
     return {};
   }
   const bool before = *allowed < season.hottest || start_of(input.rule.rule) == Start::hot;
-  Prospects prospects{input, seasons, {input.bench, season, before, uses_mat(input.rule.rule)}};
+  Prospects prospects{input, seasons, {input.bench, season, before, on_mat(input)}};
   if (*allowed < prospects.first_day() || *allowed > prospects.last_day()) {
     return {};
   }
@@ -428,7 +394,6 @@ Decision decide(const LineInput& input,
   }
   const Date opens = std::clamp(timing.opens.value_or(*allowed), prospects.first_day(), *allowed);
   Here here{input, prospects, kept_ways(input, prospects, *allowed), *allowed, opens, seeds};
-  here.season_before = before;
   here.factor = prospects.all_cases_factor(best_day(here.best(), *allowed), here.best().keeping);
   return decide_on(std::move(here), seasons, season, timing);
 }

@@ -78,6 +78,10 @@ bool uses_mat(const species_rules::Rule& rule) {
   return gains && start_of(rule) != species_rules::Start::cool;
 }
 
+bool on_mat(const LineInput& input) {
+  return !input.off_mat && !input.garden.garden.mats.empty() && uses_mat(input.rule.rule);
+}
+
 std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {
   const auto here = std::find_if(garden.mats.begin(), garden.mats.end(), [&](const HeatMat& mat) {
     return mat.bench == bench;

@@ -66,6 +66,9 @@ private:
 /// starters: it would take from them the nights they wait for.
 [[nodiscard]] bool uses_mat(const species_rules::Rule& rule);
 
+/// Whether pots of the packet are planned on a mat.
+[[nodiscard]] bool on_mat(const LineInput& input);
+
 /// The mat on the packet's bench, else the garden's first.
 [[nodiscard]] std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench);
 

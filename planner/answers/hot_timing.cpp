@@ -34,6 +34,10 @@ HotNeeds needs_of(const species_rules::Rule& rule) {
   return needs;
 }
 
+std::optional<HeatMat> mat_under(const LineInput& input) {
+  return input.off_mat ? std::nullopt : mat_for(input.garden.garden, input.bench);
+}
+
 Reason warmth_reason(const HotWindow& window, const HotNeeds& needs) {
   const NamedValue night{"night_c", Celsius{rounded_tenth(window.night_c)}};
   const NamedValue limit{"limit_c", Celsius{needs.warm_night_c}};
@@ -63,7 +67,7 @@ LineTiming timing_without_phases(const LineInput& input,
   HotWindow window;
   window.night_c = climate.smooth.night.value_c(input.garden.today);
   window.warm_without_mat = at_or_over(window.night_c, needs.warm_night_c);
-  const std::optional<HeatMat> mat = mat_for(input.garden.garden, input.bench);
+  const std::optional<HeatMat> mat = mat_under(input);
   if (mat && needs.uses_mat) {
     window.mat_night_c = night_on_mat_c(window.night_c, *mat);
     window.warm_with_mat = at_or_over(*window.mat_night_c, needs.warm_night_c);
@@ -88,8 +92,7 @@ LineTiming hot_timing(const LineInput& input,
   if (!season) {
     return timing_without_phases(input, climate, needs);
   }
-  const HotWindow window =
-      hot_window(climate, *season, needs, mat_for(input.garden.garden, input.bench));
+  const HotWindow window = hot_window(climate, *season, needs, mat_under(input));
   const Date first = std::max(input.garden.today, window.opens);
   LineTiming timing;
   if (window.closes < input.garden.today) {

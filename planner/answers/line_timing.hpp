@@ -22,6 +22,7 @@ struct LineInput {
   const ReadingsGuard& guard;
   std::string bench;
   const SavedLine* saved = nullptr; ///< of the season planned; null: none is to be kept to
+  bool off_mat = false;             ///< planned as though the garden had no mat
 };
 
 /// When, and why then.

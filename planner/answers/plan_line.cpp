@@ -5,6 +5,7 @@
 #include "planner/answers/figures.hpp"
 #include "planner/answers/line_timing.hpp"
 #include "planner/answers/make_heads.hpp"
+#include "planner/answers/placed_line.hpp"
 #include "planner/answers/seed_reasons.hpp"
 #include "planner/answers/work_facts.hpp"
 #include "planner/model/nights_for_rule.hpp"
@@ -291,8 +292,9 @@ PlanLine plan_line(const LoadedGarden& garden,
   PlacedLine placed = placed_line(own, seasons, season);
   std::optional<ChilledLine> chilled =
       season ? chilled_line(own, seasons, *season, placed) : std::nullopt;
-  const LineInput& input = chilled ? chilled->input : own;
-  auto& [timing, decision] = chilled ? chilled->line : placed;
+  LineInput input = chilled ? chilled->input : own;
+  auto& [timing, decision, off_mat] = chilled ? chilled->line : placed;
+  input.off_mat = off_mat;
   if (season && !timing.never) {
     add_frost_risk(input, seasons, *season, timing);
   }

@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 122> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 126> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -50,6 +50,8 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 122> names{{
     {Code::mat_needed, "mat_needed"},
     {Code::mat_still_cool, "mat_still_cool"},
     {Code::mat_gives, "mat_gives"},
+    {Code::mat_gives_alike, "mat_gives_alike"},
+    {Code::mat_left_off, "mat_left_off"},
     {Code::growth_before_rest, "growth_before_rest"},
     {Code::no_rest_by_heat, "no_rest_by_heat"},
     {Code::season_too_short, "season_too_short"},
@@ -67,6 +69,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 122> names{{
     {Code::defers, "defers"},
     {Code::defers_whole, "defers_whole"},
     {Code::wish_out_of_reach, "wish_out_of_reach"},
+    {Code::wish_not_this_way, "wish_not_this_way"},
     {Code::pots_a_day_short, "pots_a_day_short"},
     {Code::bench_full, "bench_full"},
     {Code::mat_full, "mat_full"},

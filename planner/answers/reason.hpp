@@ -1,11 +1,8 @@
 #pragma once
 
-#include "climate/base/celsius.hpp"
-#include "climate/base/date.hpp"
+#include "planner/answers/reason_value.hpp"
 
-#include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 namespace nightsow::planner {
@@ -55,6 +52,8 @@ enum class ReasonCode {
   mat_needed,         ///< night_c, limit_c: no mat in the garden
   mat_still_cool,     ///< mat_night_c, limit_c
   mat_gives,          ///< plants, other (without it), kwh, price (the last two may be left out)
+  mat_gives_alike,    ///< plants, with it or without; kwh, price (may be left out)
+  mat_left_off,       ///< plants, other (with it): the line is planned without
   growth_before_rest, ///< days, rest
   no_rest_by_heat,    ///< no value
   season_too_short,   ///< days, rest
@@ -74,6 +73,7 @@ enum class ReasonCode {
   defers_whole,     ///< share: of seed whose coat is left whole; treated (may be left out)
   // How much, and on which day.
   wish_out_of_reach, ///< wanted, share, needed (seeds; may be left out)
+  wish_not_this_way, ///< wanted, seeds, one_in (of how many seeds one lives; may be left out)
   pots_a_day_short,  ///< sowings, pots, on: so many more on that day would do
   bench_full,        ///< sowings, pots, bench
   mat_full,          ///< sowings, pots, bench (may be left out)
@@ -150,18 +150,6 @@ enum class ReasonCode {
 
 /// The code as it stands in JSON.
 [[nodiscard]] std::string_view name_of(ReasonCode code);
-
-/// A share of one, shown in words or per cent.
-struct Share {
-  double value = 0.0;
-};
-
-using ReasonValue = std::variant<int, double, Share, Celsius, CelsiusDelta, Date, std::string>;
-
-struct NamedValue {
-  std::string name;
-  ReasonValue value;
-};
 
 struct Reason {
   ReasonCode code{};

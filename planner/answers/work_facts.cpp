@@ -136,7 +136,7 @@ WorkFacts work_facts(const LineInput& input,
       facts.treatments.emplace_back(word);
     }
   }
-  facts.on_mat = uses_mat(rule) && !input.garden.garden.mats.empty();
+  facts.on_mat = on_mat(input);
   facts.mat_off_at_night = facts.on_mat && off_at_night(rule);
   facts.shade_first_year = value_of(rule.seedling.shade_first_year);
   facts.shade_second_year = value_of(rule.seedling.shade_second_year);

@@ -144,7 +144,7 @@ std::string wish_text(const Sowing& sowing) {
   add(wish.seeds_9_in_10, "9 in 10");
   add(wish.seeds_19_in_20, "19 in 20");
   if (text.empty()) {
-    text = "no number of seeds makes it likely, too many of the possible seasons bring none";
+    text = "no number of seeds that anybody would sow makes it likely this way";
   }
   return fmt::format("{}: {}", counted_text(wish.plants, "plant"), text);
 }

@@ -13,7 +13,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 93> most{{
+constexpr std::array<Wording, 96> most{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -176,6 +176,13 @@ constexpr std::array<Wording, 93> most{{
      "plants other kwh price",
      "With the mat about {plants:plant}, without it {other}[; it takes at most {kwh} kWh "
      "until most are up][, {price} at your price]."},
+    {Code::mat_gives_alike,
+     "plants kwh price",
+     "With the mat or without it about {plants:plant}[; it takes at most {kwh} kWh "
+     "until most are up][, {price} at your price]."},
+    {Code::mat_left_off,
+     "plants other",
+     "Off the mat it does as well: about {plants:plant}, on it {other}."},
     {Code::growth_before_rest,
      "days rest",
      "Seedlings need about {days:day} to grow before their first rest, near {rest}."},
@@ -243,6 +250,10 @@ constexpr std::array<Wording, 93> most{{
      "wanted share needed",
      "The packet is small for the {wanted:plant} wanted: of the possible seasons {share} bring so "
      "many[; to be sure in 9 of 10, sow {needed:seed}]."},
+    {Code::wish_not_this_way,
+     "wanted seeds one_in",
+     "The packet cannot give the {wanted:plant} wanted this way: of {seeds:seed} too few live[, "
+     "about one in {one_in}]."},
     {Code::pots_a_day_short,
      "sowings pots on",
      "The free days do not hold all: {sowings:sowing} left over. The cheapest way out: "

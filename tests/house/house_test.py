@@ -29,7 +29,7 @@ TOP_FOLDERS = {".ci", ".git", ".github", ".cache", "build", "climate", "examples
 HEAVY = re.compile(r"<(nlohmann/json\.hpp|SQLiteCpp/.*|sqlite3\.h|CLI/.*|Eigen/.*|date/tz\.h)>")
 
 # What an answer's plain headers are: the values that renderers may see.
-PLAIN_ANSWER = re.compile(r"planner/answers/(\w+_answer|reason|spread|heads)\.hpp")
+PLAIN_ANSWER = re.compile(r"planner/answers/(\w+_answer|reason|reason_value|spread|heads)\.hpp")
 # An entry of the journal, its words and the packet's row that it keeps: renderers may see these too,
 # but nothing of the file.
 PLAIN_ENTRY = re.compile(r"planner/journal/(entry(_words)?|packet_copy)\.hpp")

@@ -52,30 +52,21 @@ TEST(HourlyAir, FollowsThePackageAfterSunset) {
 // Hours 2, 3 and 5 of 2 January of the same table. The package there divides by the logarithm of
 // the night's length instead of length + 1, which is 0.06 K.
 TEST(HourlyAir, LiesNearThePackageBeforeSunrise) {
-  HourlyDay day;
-  day.previous_night_c = 5.1;
-  day.previous_day_c = 8.2;
-  day.night_c = 5.0;
-  day.day_c = 9.1;
-  day.next_night_c = 3.3;
-  day.previous_sun = chillr_sun(50.4, 1);
-  day.sun = chillr_sun(50.4, 2);
-  day.next_sun = chillr_sun(50.4, 3);
-  EXPECT_NEAR(hourly_air_c(day, 2.0), 5.373123, 0.06);
-  EXPECT_NEAR(hourly_air_c(day, 3.0), 5.28565, 0.06);
-  EXPECT_NEAR(hourly_air_c(day, 5.0), 5.13075, 0.06);
+  const ExtremesAround air{5.1, 8.2, 5.0, 9.1, 3.3};
+  const NightsAround around{chillr_sun(50.4, 1), chillr_sun(50.4, 2), chillr_sun(50.4, 3)};
+  const auto at = [&](double hour) { return hourly_air_c(air, hour_shares(around, hour)); };
+  EXPECT_NEAR(at(2.0), 5.373123, 0.06);
+  EXPECT_NEAR(at(3.0), 5.28565, 0.06);
+  EXPECT_NEAR(at(5.0), 5.13075, 0.06);
 }
 
 // Cesaraccio and others 2001 (R package TrenchR, test-22-DTRFunctions.R), 10 to 30 °C, sun from 6
 // to 18: their sine from sunrise to four hours before sunset is Linvill's rise where days have
 // twelve hours.
 TEST(HourlyAir, RisesAsThatOfCesaraccioDoes) {
-  HourlyDay day;
-  day.night_c = day.previous_night_c = 10.0;
-  day.day_c = day.previous_day_c = 30.0;
-  day.next_night_c = 12.0;
-  day.sun = day.previous_sun = day.next_sun = {6.0, 18.0};
-  EXPECT_NEAR(hourly_air_c(day, 8.0), 17.65367, 6e-6);
+  const SunTimes sun{6.0, 18.0};
+  const ExtremesAround air{10.0, 30.0, 10.0, 30.0, 12.0};
+  EXPECT_NEAR(hourly_air_c(air, hour_shares({sun, sun, sun}, 8.0)), 17.65367, 6e-6);
 }
 
 TEST(HourlyAir, HasNoStepAtMidnightSunriseOrSunset) {

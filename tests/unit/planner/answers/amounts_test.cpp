@@ -55,6 +55,19 @@ TEST(Amounts, OfASmallPacketSowAllAndSayThatItIsSmall) {
   EXPECT_TRUE(gives(line.risks, ReasonCode::wish_out_of_reach));
 }
 
+// Seed of a kind that keeps for a year or two, ten years old.
+TEST(Amounts, WhereHardlyAnySeedLivesSayThatThePacketCannotGiveItAndNoNumber) {
+  LoadedGarden garden = garden_with({"Albuca spiralis, 40 seeds, harvested 3700 days ago"});
+  garden.packets.front().wanted_plants = 5;
+  const Sowing line = plan(garden, {}).sowings.at(0);
+  ASSERT_TRUE(line.wish);
+  EXPECT_FALSE(line.wish->seeds_8_in_10);
+  EXPECT_FALSE(line.wish->seeds_19_in_20);
+  EXPECT_EQ(line.how.seeds_to_sow, 40);
+  EXPECT_TRUE(gives(line.risks, ReasonCode::wish_not_this_way));
+  EXPECT_FALSE(gives(line.risks, ReasonCode::wish_out_of_reach));
+}
+
 TEST(Amounts, WithoutAWishSowThePacket) {
   const Sowing line = plan(garden_with({many}), {}).sowings.at(0);
   EXPECT_FALSE(line.wish);
