@@ -233,7 +233,9 @@ void weigh_next_season(const Here& here,
   }
   timing.missed.reset();
   if (passed) {
-    timing.reasons.insert(timing.reasons.begin(),
+    // What forbids water today is told first.
+    timing.reasons.insert(timing.verdict == Verdict::water_now ? timing.reasons.begin()
+                                                               : timing.reasons.end(),
                           {ReasonCode::late_for_it,
                            {{"no_later_than", window->to},
                             {"share", Share{rounded_share(1.0 - now / window->plants_share)}}}});

@@ -35,6 +35,10 @@ inline constexpr std::array<Wording, 30> account_wordings{{
     {ReasonCode::account_count_first,
      "sowing",
      "Count it: no count is written down yet (nightsow count {sowing} 0, if none is up)."},
+    {ReasonCode::account_water_again,
+     "seeds",
+     "Water it again now: it has rested, nights are cool enough, and about {seeds:seed} not up "
+     "should be sound."},
     {ReasonCode::account_water_first,
      "sowing",
      "As far as the record tells the seed still lies dry. Once it is wet: nightsow water "
@@ -51,10 +55,6 @@ inline constexpr std::array<Wording, 30> account_wordings{{
      "seeds when",
      "Keep the pot: about {seeds:seed} not up should be sound but not come now. Let it rest dry, "
      "and water it again about {when}."},
-    {ReasonCode::account_water_again,
-     "seeds",
-     "Water it again now: it has rested, nights are cool enough, and about {seeds:seed} not up "
-     "should be sound."},
     {ReasonCode::account_sow_again,
      "seeds",
      "Sow again: of what is not up hardly any seed is sound (about {seeds}). Keep the pot all the "

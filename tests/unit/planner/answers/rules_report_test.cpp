@@ -110,6 +110,7 @@ Catalogue four_genera() {
       "mat": {"value": "harmful", "evidence": "memory"}}},
     {"genus": "Hotia", "rule": {
       "start": {"value": "hot", "evidence": "memory"},
+      "cover": {"value": "own_thickness", "evidence": "memory"},
       "seed_size": {"value": "large", "evidence": "memory"}}},
     {"genus": "Fleshia", "rule": {"start": {"value": "at_once", "evidence": "memory"}}},
     {"genus": "Otheria", "species": [{"species": "coolioides"}]})");
