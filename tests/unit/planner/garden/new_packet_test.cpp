@@ -46,6 +46,14 @@ TEST(ANewPacket, MakesTheFileWhenThereIsNone) {
   EXPECT_EQ(read_packet_file(text, "packets.csv", {}).packets.size(), 1U);
 }
 
+TEST(ANewPacket, OfNoSeedsIsRefused) {
+  for (const char* seeds : {"0", "~0", "0-0", "0.0"}) {
+    const std::array<PacketCell, 2> cells{
+        {{"taxon", "TAXON", "Bulbine annua"}, {"seeds", "SEEDS", seeds}}};
+    EXPECT_THROW(static_cast<void>(with_packet_row("", "packets.csv", cells)), UsageError) << seeds;
+  }
+}
+
 TEST(ANewPacket, IsRefusedWhereItsColumnCannotHoldACell) {
   const std::array<PacketCell, 3> cells{{{"taxon", "TAXON", "Bulbine annua"},
                                          {"seeds", "SEEDS", "9"},
