@@ -11,13 +11,14 @@ constexpr int days_a_leap_year = 366;
 constexpr double seconds_an_hour = 3600.0;
 constexpr double joule_per_mj = 1e6;
 
-double sun_w_per_mj(const SunTimes& sun, double hour) {
-  const double length = sun.day_length_h();
-  if (length <= 0.0 || hour < sun.rises_h || hour > sun.sets_h) {
+double sun_w_per_mj(const SunDay& day, std::size_t hour) {
+  const double length = day.times.day_length_h();
+  if (length <= 0.0 || day.is_night(hour)) {
     return 0.0;
   }
   const double peak = joule_per_mj * std::numbers::pi / (2.0 * length * seconds_an_hour);
-  return peak * std::sin(std::numbers::pi * (hour - sun.rises_h) / length);
+  const double since_sunrise = static_cast<double>(hour) - day.times.rises_h;
+  return peak * std::sin(std::numbers::pi * since_sunrise / length);
 }
 
 SunDay sun_day(double latitude_deg, int day_of_year) {
@@ -28,9 +29,8 @@ SunDay sun_day(double latitude_deg, int day_of_year) {
                             day.times,
                             sun_times(latitude_deg, day_of_year + 1)};
   for (std::size_t hour = 0; hour < SunDay::hours; ++hour) {
-    const auto at = static_cast<double>(hour);
-    day.air[hour] = hour_shares(around, at);
-    day.sun_w_per_mj[hour] = sun_w_per_mj(day.times, at);
+    day.air[hour] = hour_shares(around, static_cast<double>(hour));
+    day.sun_w_per_mj[hour] = sun_w_per_mj(day, hour);
   }
   return day;
 }
