@@ -57,7 +57,8 @@ Reason too_early_reason(const std::optional<Date>& until) {
 Reason step_reason(NextStep step,
                    const Account& result,
                    const species_rules::SeedParameters& seed,
-                   const std::optional<Date>& until) {
+                   const std::optional<Date>& until,
+                   Date today) {
   const int sound = rounded(seeds_of(result, is_firm));
   switch (step) {
   case NextStep::nothing_missing:
@@ -75,6 +76,9 @@ Reason step_reason(NextStep step,
             {{"seeds", rounded(seeds_of(result, waits_for_nights))},
              {"limit_c", Celsius{rounded_tenth(seed.release ? seed.release->limit_c : 0.0)}}}};
   case NextStep::keep_for_next_limb:
+    if (*until <= today) {
+      return {ReasonCode::account_water_again, {{"seeds", sound}}};
+    }
     return {ReasonCode::account_keep, {{"seeds", sound}, {"when", *until}}};
   case NextStep::sow_again:
     return {ReasonCode::account_sow_again, {{"seeds", sound}}};

@@ -13,11 +13,12 @@ namespace nightsow::planner {
 [[nodiscard]] Reason likely_reason(const std::vector<MissingShare>& causes, int missing);
 
 /// What to do. `until` is the day to wait for, or, of a pot that is kept, to water it again; it
-/// must be there then.
+/// must be there then. A day up to today is the time to do so.
 [[nodiscard]] Reason step_reason(NextStep step,
                                  const Account& result,
                                  const species_rules::SeedParameters& seed,
-                                 const std::optional<Date>& until);
+                                 const std::optional<Date>& until,
+                                 Date today);
 
 [[nodiscard]] Reason too_early_reason(const std::optional<Date>& until);
 

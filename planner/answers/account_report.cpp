@@ -36,7 +36,6 @@ struct Asked {
   BenchSeasons& seasons;
   const RecordedSowing& sowing;
   SowingFacts facts;
-  const CarriedPot* pot = nullptr; ///< as the plan has it; none where all came up and died
   bool deciding = false;
 };
 
@@ -90,8 +89,10 @@ SowingRecord record_of(const Asked& asked, const PotWeather& weather) {
 // rest worth the name.
 Date next_time(const Asked& asked, bool warm) {
   const Date today = asked.garden.today;
-  if (asked.pot != nullptr && asked.pot->stage == PotStage::resting) {
-    if (const auto water = day_of_water(asked.pot->verdict, asked.pot->water, today)) {
+  const auto season = chosen_season(asked.seasons.station(), today, std::nullopt);
+  const auto pot = carried_pot(asked.garden, asked.seasons, season, asked.sowing);
+  if (pot && pot->stage == PotStage::resting) {
+    if (const auto water = day_of_water(pot->verdict, pot->water, today)) {
       return std::max(today, *water);
     }
   }
@@ -122,14 +123,6 @@ void add_press(const AccountAdvice& advice, SowingAccount& answer) {
   }
   answer.advice.push_back(
       {ReasonCode::account_press, {{"sowing", static_cast<int>(answer.sowing)}}});
-}
-
-// The pot that was to be kept for its next season is in it.
-void water_again(SowingAccount& answer) {
-  answer.step = "water_again";
-  answer.until.reset();
-  Reason& keep = answer.advice.back();
-  keep = {ReasonCode::account_water_again, {keep.values.front()}};
 }
 
 // What more should have come since the last count asks for another one before all else.
@@ -167,9 +160,11 @@ void advise(const Asked& asked,
                              {{"last", *answer.counted_on},
                               {"days", days_between(*answer.counted_on, asked.garden.today)}}});
   } else {
-    answer.advice.push_back(step_reason(advice.step, result, seed, answer.until));
-    if (advice.step == NextStep::keep_for_next_limb && answer.until <= asked.garden.today) {
-      water_again(answer);
+    const Date today = asked.garden.today;
+    answer.advice.push_back(step_reason(advice.step, result, seed, answer.until, today));
+    if (advice.step == NextStep::keep_for_next_limb && *answer.until <= today) {
+      answer.step = "water_again";
+      answer.until.reset();
     }
     if (told) {
       answer.how_sure = rounded_share(advice.how_sure);
@@ -269,8 +264,7 @@ void account_reckoned(const Asked& asked,
   } else {
     account_uncounted(asked, basis, cases, answer);
   }
-  const bool keeps =
-      answer.step == name_of(NextStep::keep_for_next_limb) || answer.step == "water_again";
+  const bool keeps = answer.step == name_of(NextStep::keep_for_next_limb);
   const int until = answer.until && !keeps ? days_between(weather.first, *answer.until) : today;
   answer.curve = account_curve(
       basis, cases, days_between(weather.first, *asked.facts.first_water), std::max(today, until));
@@ -312,11 +306,6 @@ SowingAccount account_of(const Asked& asked) {
   return answer;
 }
 
-const CarriedPot* pot_of(const std::vector<CarriedPot>& pots, EntryId sowing) {
-  const auto found = std::ranges::find(pots, sowing, &CarriedPot::sowing);
-  return found == pots.end() ? nullptr : &*found;
-}
-
 std::vector<Reason> readings_warnings(const LoadedGarden& garden, const StationClimate& station) {
   std::vector<Reason> warnings = warnings_of(garden, station, climate::few_seasons);
   std::erase_if(warnings, [](const Reason& reason) {
@@ -333,8 +322,6 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
   answer.garden = garden_head(garden.garden);
   answer.today = garden.today;
   answer.warnings = readings_warnings(garden, seasons.station());
-  const std::vector<CarriedPot> pots =
-      carried_pots(garden, seasons, chosen_season(seasons.station(), garden.today, std::nullopt));
   const bool named = !request.sowings.empty();
   answer.overview = !named;
   for (const RecordedSowing& sowing : garden.records.sowings) {
@@ -344,12 +331,7 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
     if (!wanted) {
       continue;
     }
-    SowingAccount one = account_of({garden,
-                                    seasons,
-                                    sowing,
-                                    sowing_facts(sowing, garden.records),
-                                    pot_of(pots, sowing.id),
-                                    request.deciding});
+    SowingAccount one = sowing_account(garden, seasons, sowing, request.deciding);
     if (one.closed && !named && !request.all) {
       ++answer.closed;
     } else {
@@ -359,21 +341,11 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
   return answer;
 }
 
-std::optional<Reason> behind_expected(const LoadedGarden& garden,
-                                      BenchSeasons& seasons,
-                                      const RecordedSowing& sowing) {
-  const SowingAccount account =
-      account_of({garden, seasons, sowing, sowing_facts(sowing, garden.records), nullptr, false});
-  if (!account.counted_on || !account.expected_up || account.up >= account.expected_up->p10) {
-    return std::nullopt;
-  }
-  return Reason{ReasonCode::behind_expected,
-                {{"up", account.up},
-                 {"seeds", account.seeds},
-                 {"on", *account.counted_on},
-                 {"low", static_cast<int>(std::lround(account.expected_up->p10))},
-                 {"high", static_cast<int>(std::lround(account.expected_up->p90))},
-                 {"sowing", static_cast<int>(account.sowing)}}};
+SowingAccount sowing_account(const LoadedGarden& garden,
+                             BenchSeasons& seasons,
+                             const RecordedSowing& sowing,
+                             bool deciding) {
+  return account_of({garden, seasons, sowing, sowing_facts(sowing, garden.records), deciding});
 }
 
 } // namespace nightsow::planner

@@ -4,7 +4,6 @@
 #include "planner/garden/load_garden.hpp"
 #include "planner/model/bench_seasons.hpp"
 
-#include <optional>
 #include <vector>
 
 namespace nightsow::planner {
@@ -21,10 +20,11 @@ struct AccountRequest {
 /// is up or its pot has had all the seasons that its rule asks for.
 [[nodiscard]] AccountAnswer account_report(const LoadedGarden& garden,
                                            const AccountRequest& request);
-/// That fewer of a sowing came by its last count than nine in ten cases let expect, with the
-/// figures; empty where they did not, and where nothing can be told.
-[[nodiscard]] std::optional<Reason> behind_expected(const LoadedGarden& garden,
-                                                    BenchSeasons& seasons,
-                                                    const RecordedSowing& sowing);
+
+/// That of one sowing of the garden's records; `deciding` as in the request.
+[[nodiscard]] SowingAccount sowing_account(const LoadedGarden& garden,
+                                           BenchSeasons& seasons,
+                                           const RecordedSowing& sowing,
+                                           bool deciding);
 
 } // namespace nightsow::planner

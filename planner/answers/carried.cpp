@@ -1,6 +1,5 @@
 #include "planner/answers/carried.hpp"
 
-#include "planner/answers/account_report.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/gate_reasons.hpp"
 #include "planner/answers/line_timing.hpp"
@@ -110,11 +109,8 @@ void add_work(const Pot& of, const WorkFacts& facts, CarriedPot& pot) {
 // A sowing whose seedlings were seen was watered, whether or not that was written down.
 void set_first_water(const LoadedGarden& garden, const RecordedSowing& sowing, CarriedPot& pot) {
   pot.first_water = sowing.first_water;
-  for (const Watering& watering : garden.records.waterings) {
-    if (!pot.first_water && watering.sowing == sowing.id &&
-        watering.kind != WateringKind::dry_rest) {
-      pot.first_water = watering.on;
-    }
+  if (!pot.first_water) {
+    pot.first_water = wetted_from(garden.records, sowing.id, Date::min());
   }
   if (!pot.first_water && pot.alive) {
     pot.first_water = sowing.on;
@@ -268,19 +264,6 @@ WorkFacts facts_of(const Pot& of,
   return work_facts(input, seasons, season, std::nullopt);
 }
 
-// An account takes its time: it is asked for where the main look was taken and less than half came.
-void add_lag(const Pot& of, BenchSeasons& seasons, CarriedPot& pot) {
-  const bool looked = std::any_of(pot.work.begin(), pot.work.end(), [](const PotTask& task) {
-    return task.kind == TaskKind::main_look && task.done;
-  });
-  if (!looked || pot.sowing == 0 || 2 * of.seen.ever_up >= pot.seeds) {
-    return;
-  }
-  if (auto behind = behind_expected(of.garden, seasons, of.sowing)) {
-    pot.reasons.push_back(*std::move(behind));
-  }
-}
-
 void set_watered(const Pot& of,
                  BenchSeasons& seasons,
                  const climate::Season& season,
@@ -305,7 +288,6 @@ void set_watered(const Pot& of,
   }
   if (first.name >= season.name) {
     set_growing(facts.rests, pot);
-    add_lag(of, seasons, pot);
     return;
   }
   Wake wake = wake_of(of, seasons, season);
@@ -322,6 +304,13 @@ void set_watered(const Pot& of,
   }
   set_resting(std::move(wake), pot);
   add_seed_left(of, seasons, season, pot);
+}
+
+} // namespace
+
+std::string_view name_of(PotStage stage) {
+  constexpr std::array<std::string_view, 3> names{"dry", "growing", "resting"};
+  return names.at(static_cast<std::size_t>(stage));
 }
 
 std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
@@ -365,13 +354,6 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
     pot.reasons.push_back(no_cooling_limb_reason(seasons.station()));
   }
   return pot;
-}
-
-} // namespace
-
-std::string_view name_of(PotStage stage) {
-  constexpr std::array<std::string_view, 3> names{"dry", "growing", "resting"};
-  return names.at(static_cast<std::size_t>(stage));
 }
 
 std::vector<CarriedPot> carried_pots(const LoadedGarden& garden,

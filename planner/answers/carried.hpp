@@ -17,6 +17,12 @@ namespace nightsow::planner {
                                                    BenchSeasons& seasons,
                                                    const std::optional<climate::Season>& season);
 
+/// That of one sowing; empty where it is left out, or sown after today.
+[[nodiscard]] std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
+                                                    BenchSeasons& seasons,
+                                                    const std::optional<climate::Season>& season,
+                                                    const RecordedSowing& sowing);
+
 /// The same pots as trays: those of one bench and stage that wait for the same, by 3 K of their
 /// night limits.
 [[nodiscard]] std::vector<Lot> carried_lots(const std::vector<CarriedPot>& pots, Date today);

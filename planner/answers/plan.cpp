@@ -4,6 +4,7 @@
 #include "planner/answers/carried.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/free_days.hpp"
+#include "planner/answers/lagging_pots.hpp"
 #include "planner/answers/lots.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/plan_line.hpp"
@@ -167,6 +168,9 @@ void add_carried(const LoadedGarden& garden,
                  const std::optional<climate::Season>& season,
                  PlanAnswer& answer) {
   answer.carried = carried_pots(garden, seasons, season);
+  if (season) {
+    tell_lagging(garden, seasons, answer.carried);
+  }
   const std::vector<Lot> lots = carried_lots(answer.carried, garden.today);
   const std::vector<Task> tasks =
       carried_tasks(lots, answer.carried, garden.today, garden.garden.away);
