@@ -32,7 +32,7 @@ HourShares by_cosine(double hour) {
   return shares;
 }
 
-HourShares before_sunrise(const NightsAround& around, double hour) {
+HourShares before_sunrise(const SunsAround& around, double hour) {
   const double before_midnight = hours_a_day - around.previous.sets_h;
   const double at_sunset = share_by_day(around.previous, around.previous.sets_h);
   HourShares shares;
@@ -42,7 +42,7 @@ HourShares before_sunrise(const NightsAround& around, double hour) {
   return shares;
 }
 
-HourShares after_sunset(const NightsAround& around, double hour) {
+HourShares after_sunset(const SunsAround& around, double hour) {
   const double night_hours = hours_a_day - around.today.sets_h + around.next.rises_h;
   const double at_sunset = share_by_day(around.today, around.today.sets_h);
   HourShares shares;
@@ -59,7 +59,7 @@ bool rises_and_sets(const SunTimes& sun) {
   return length >= least_hours && length <= hours_a_day - least_hours;
 }
 
-HourShares hour_shares(const NightsAround& around, double hour) {
+HourShares hour_shares(const SunsAround& around, double hour) {
   if (!rises_and_sets(around.today) || !rises_and_sets(around.next) ||
       !rises_and_sets(around.previous)) {
     return by_cosine(hour);

@@ -5,7 +5,7 @@
 namespace nightsow::climate {
 
 /// When the sun rose and set on a date and on the two beside it, solar hours.
-struct NightsAround {
+struct SunsAround {
   SunTimes previous;
   SunTimes today;
   SunTimes next;
@@ -35,7 +35,7 @@ struct HourShares {
 /// ln(length + 1) on both sides of midnight, so that the curve has no step there. Where the sun
 /// hardly rises or hardly sets (under two hours of day or of night) there is nothing to hang it on,
 /// and the air swings as a plain cosine, coldest at 3, warmest at 15 (common practice, no source).
-[[nodiscard]] HourShares hour_shares(const NightsAround& around, double hour);
+[[nodiscard]] HourShares hour_shares(const SunsAround& around, double hour);
 
 [[nodiscard]] constexpr double hourly_air_c(const ExtremesAround& air, const HourShares& shares) {
   return shares.previous_night * air.previous_night_c + shares.previous_day * air.previous_day_c +

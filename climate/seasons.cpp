@@ -42,6 +42,10 @@ int first_allowed_day(const Season& season) {
   return std::max(holds_of - 1, days_between(season.hottest, season.limb_begins));
 }
 
+Date first_allowed_date(const Season& season) {
+  return season.hottest + Days{first_allowed_day(season)};
+}
+
 Season season_of(const Phases& phases, Date day) {
   return season_from(phases, last_on_or_before(day, phases.hottest));
 }

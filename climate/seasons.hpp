@@ -29,6 +29,9 @@ struct Season {
 /// window of 14 nights, and the start of the cooling limb.
 [[nodiscard]] int first_allowed_day(const Season& season);
 
+/// The same as a date.
+[[nodiscard]] Date first_allowed_date(const Season& season);
+
 [[nodiscard]] Season season_named(const Phases& phases, int name);
 
 /// The season whose hottest night is the last one on or before the day.

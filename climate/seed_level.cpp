@@ -23,17 +23,13 @@ struct Sky {
   double clear = 1.0;  ///< 0.3..1
 };
 
-// Missing where the station's range is: then the bench's day is taken as half clear.
 Sky sky_of(const DailySeries& station, Date date, const SunDay& sun, const SeedPlace& place) {
   const double most = clear_sky_radiation_mj(sun.above_mj, place.elevation_m);
   const std::optional<std::size_t> at = station.index_of(date);
   const double range_k =
       at ? static_cast<double>(station.day_c()[*at]) - static_cast<double>(station.night_c()[*at])
          : static_cast<double>(missing_c);
-  const double factor = place.coast ? range_factor_coast : range_factor_inland;
-  const double sun_mj = std::isnan(range_k)
-                            ? 0.5 * most
-                            : radiation_from_range_mj(range_k, sun.above_mj, most, factor);
+  const double sun_mj = ground_sun_mj(range_k, sun.above_mj, place);
   return {sun, sun_mj, most > 0.0 ? std::clamp(sun_mj / most, least_clear, 1.0) : 1.0};
 }
 
@@ -130,10 +126,18 @@ double on_mat_c(double air_c, CelsiusDelta rise, const std::optional<Celsius>& t
   return std::max(air_c, thermostat ? std::min(raised, thermostat->degrees()) : raised);
 }
 
+double ground_sun_mj(double range_k, double above_mj, const SeedPlace& place) {
+  const double clear_mj = clear_sky_radiation_mj(above_mj, place.elevation_m);
+  const double factor = place.coast ? range_factor_coast : range_factor_inland;
+  return std::isnan(range_k) ? 0.5 * clear_mj
+                             : radiation_from_range_mj(range_k, above_mj, clear_mj, factor);
+}
+
 SeedLevel seed_level(const DailySeries& station,
                      const BenchAir& bench,
                      const SeedPlace& place,
                      const SunYear& sun) {
+  assert(sun.latitude_deg() == place.latitude);
   const DailySeries& air = bench.air;
   SeedLevel level{air.first(), air.size()};
   const double step = 1.0 - std::exp(-1.0 / place.lag_hours);

@@ -54,7 +54,7 @@ struct SeedPlace {
 /// Never for counting nights: no BenchAir can be made from it, and it from none without a place.
 class SeedLevel {
 public:
-  static constexpr std::size_t hours_a_day = 24;
+  static constexpr std::size_t hours_a_day = SunDay::hours;
 
   [[nodiscard]] Date first() const { return first_; }
 
@@ -78,6 +78,10 @@ private:
   Date first_{};
   std::vector<float> hour_c_;
 };
+
+/// The sun of a day on the open ground, MJ m-2, from the day's range of temperatures in the open,
+/// highest minus lowest in K; half of a clear day's where that is missing (NaN).
+[[nodiscard]] double ground_sun_mj(double range_k, double above_mj, const SeedPlace& place);
 
 /// For every date of the bench's air. Air by hourly_air_c; to it the sun, 0.014 K for each W m-2 on
 /// pale pots, 0.0185 on dark ones, a half-sine with the sum that the station's range gives; at

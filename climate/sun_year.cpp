@@ -25,9 +25,9 @@ SunDay sun_day(double latitude_deg, int day_of_year) {
   SunDay day;
   day.times = sun_times(latitude_deg, day_of_year);
   day.above_mj = extraterrestrial_radiation_mj(latitude_deg, day_of_year);
-  const NightsAround around{sun_times(latitude_deg, day_of_year - 1),
-                            day.times,
-                            sun_times(latitude_deg, day_of_year + 1)};
+  const SunsAround around{sun_times(latitude_deg, day_of_year - 1),
+                          day.times,
+                          sun_times(latitude_deg, day_of_year + 1)};
   for (std::size_t hour = 0; hour < SunDay::hours; ++hour) {
     day.air[hour] = hour_shares(around, static_cast<double>(hour));
     day.sun_w_per_mj[hour] = sun_w_per_mj(day, hour);

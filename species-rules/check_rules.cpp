@@ -17,10 +17,6 @@ namespace {
 
 using Problems = std::vector<Problem>;
 
-bool was_unread(const Rule& rule, std::string_view key) {
-  return std::find(rule.unread.begin(), rule.unread.end(), key) != rule.unread.end();
-}
-
 void check_family_defaults(const FamilyFile& file, Problems& faults) {
   for_each_field(file.rule, [&](const Field& field, const auto& member) {
     if constexpr (requires { member.has_value(); }) {

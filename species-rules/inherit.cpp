@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <any>
 #include <cstddef>
-#include <string_view>
 #include <type_traits>
 #include <vector>
 
@@ -31,14 +30,10 @@ void lay_over(std::vector<Remark>& remarks, const std::vector<Remark>& given) {
   }
 }
 
-bool unread_in(const Rule& rule, std::string_view key) {
-  return std::ranges::find(rule.unread, key) != rule.unread.end();
-}
-
 // What stands in the child's file and could not be read hides what the parent says.
 template <class Value>
 void hide_if_unread(std::optional<Value>& field, const Rule& child, std::string_view key) {
-  if (unread_in(child, key)) {
+  if (was_unread(child, key)) {
     field.reset();
   }
 }
@@ -80,6 +75,10 @@ Rule inherit(Rule parent, const Rule& child) {
   });
   parent.unread.insert(parent.unread.end(), child.unread.begin(), child.unread.end());
   return parent;
+}
+
+bool was_unread(const Rule& rule, std::string_view key) {
+  return std::ranges::find(rule.unread, key) != rule.unread.end();
 }
 
 bool gives_anything(const Rule& rule) {

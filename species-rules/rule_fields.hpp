@@ -27,6 +27,9 @@ inline constexpr std::array<std::string_view, 6> caution_codes{"sap_irritant",
                                                                "protected_species",
                                                                "weed_in_some_regions"};
 
+/// The one key of a rule that is no field of the table: whether notes are inherited.
+inline constexpr std::string_view only_own_notes_key = "only_own_notes";
+
 // The one table of rule fields, in the order in which people read them. Reading, inheriting,
 // overriding, explaining and checking are visitors: a new field is one line here and one in
 // rule.hpp.

@@ -61,8 +61,6 @@ std::vector<std::string_view> field_keys() {
   return keys;
 }
 
-constexpr std::string_view only_own_notes_key = "only_own_notes";
-
 std::vector<std::string> rule_keys() {
   const std::vector<std::string_view> fields = field_keys();
   std::vector<std::string> keys{fields.begin(), fields.end()};

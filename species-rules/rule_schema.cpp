@@ -218,7 +218,8 @@ std::string rule_schema() {
   definitions.update(entry_schemas());
   definitions["file"] = file_schema();
   Json properties = fields.properties();
-  properties["only_own_notes"] = {{"description", only_own_notes_meaning}, {"type", "boolean"}};
+  properties[std::string(only_own_notes_key)] = {{"description", only_own_notes_meaning},
+                                                 {"type", "boolean"}};
   definitions["rule"] = closed_object(std::move(properties), {});
   definitions["sourced"] = sourced_schema();
   definitions["sourced_entry"] = sourced_rule();

@@ -86,7 +86,8 @@ std::string rule_lines(const Rule& rule, std::size_t indent) {
   if (!rule.only_own_notes) {
     return writer.lines();
   }
-  return fmt::format("{}\"only_own_notes\": true,\n{}", std::string(indent, ' '), writer.lines());
+  return fmt::format(
+      "{}\"{}\": true,\n{}", std::string(indent, ' '), only_own_notes_key, writer.lines());
 }
 
 std::pair<std::string, std::string> taken_apart(const std::string& name) {

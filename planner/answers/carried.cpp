@@ -189,8 +189,7 @@ Wake wake_by_nights(const Pot& of,
   if (gate.words.holds.p50 && *gate.words.holds.p50 <= today) {
     wake.since = *gate.words.holds.p50;
   }
-  keep_from(std::max(today, season.hottest + Days{climate::first_allowed_day(season)}),
-            wake.water.expected);
+  keep_from(std::max(today, climate::first_allowed_date(season)), wake.water.expected);
   wake.reasons.push_back(
       {ReasonCode::wakes_when_cool, {{"limit_c", Celsius{limit_c}}, {"bench", of.bench}}});
   if (!wake.water.expected.p50 || wake.verdict == Verdict::unknown) {

@@ -179,12 +179,8 @@ void judge_mild_days(const LineInput& input,
   timing.reasons.insert(timing.reasons.begin(), verdict.reasons.begin(), verdict.reasons.end());
 }
 
-Date first_of(const climate::Season& season) {
-  return season.hottest + Days{climate::first_allowed_day(season)};
-}
-
 Date first_allowed(const LineInput& input, const climate::Season& season) {
-  return std::max(input.garden.today, first_of(season));
+  return std::max(input.garden.today, climate::first_allowed_date(season));
 }
 
 } // namespace
@@ -217,7 +213,7 @@ LineTiming cool_timing(const LineInput& input,
     timing.opens = timing.gate->holds.p50;
   } else {
     timing.water.expected = to_spread(mild.days);
-    timing.opens = first_of(*season);
+    timing.opens = climate::first_allowed_date(*season);
   }
   put_off_while_held_up(here, limit->day_limit, timing);
   keep_from(*timing.water.not_before, timing.water.expected);
@@ -243,7 +239,7 @@ LineTiming mild_timing(const LineInput& input,
   }
   const MildOutlook mild = mild_outlook(seasons.season(input.bench, *season), day_limit);
   timing.water.not_before = first_allowed(input, *season);
-  timing.opens = first_of(*season);
+  timing.opens = climate::first_allowed_date(*season);
   timing.water.expected = to_spread(mild.days);
   timing.reasons.push_back(start_without_gate_reason(*season, day_limit));
   judge_mild_days(input, climate, day_limit, mild.mild_now, timing);

@@ -336,7 +336,7 @@ Decision decide_on(Here here,
   const bool sown_against_nights = !nights_allowed && timing.verdict == Verdict::water_now;
   const std::optional<WaterWindow> window = here.open_window();
   if (!timing.missed && window && !sown_against_nights) {
-    const Date first_possible = std::max(season.hottest + Days{climate::first_allowed_day(season)},
+    const Date first_possible = std::max(climate::first_allowed_date(season),
                                          timing.water.expected.p10.value_or(season.hottest));
     move_into_window(here, *window, timing);
     hold_days(

@@ -96,11 +96,11 @@ Date first_open_day(const DiaryEntry& entry) {
 }
 
 // Open work says when an entry is; where all is done, what was done last.
-Date day_of(const DiaryEntry& entry, TaskKind main_kind) {
+Date day_of(const DiaryEntry& entry) {
   std::optional<Date> open;
   std::optional<Date> done;
   for (const Task& task : entry.tasks) {
-    if (task.kind != main_kind && main_kind != TaskKind::rest) {
+    if (task.kind != entry.kind && entry.kind != TaskKind::rest) {
       continue;
     }
     if (task.done_on) {
@@ -155,7 +155,7 @@ std::vector<DiaryEntry> diary_of(const std::vector<Lot>& lots, const std::vector
   std::vector<DiaryEntry> diary;
   diary.reserve(entries.size());
   for (auto& [key, entry] : entries) {
-    entry.on = day_of(entry, entry.kind);
+    entry.on = day_of(entry);
     diary.push_back(std::move(entry));
   }
   std::sort(diary.begin(), diary.end(), [](const DiaryEntry& a, const DiaryEntry& b) {

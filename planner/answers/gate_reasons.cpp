@@ -103,7 +103,7 @@ GateVerdict gate_verdict(const BenchClimate& climate,
     verdict.reasons.push_back(
         {ReasonCode::nights_unknown, {{"missing", gate.last_14.missing}, {"of", gate.last_14.of}}});
   }
-  const Date allowed = season.season.hottest + Days{climate::first_allowed_day(season.season)};
+  const Date allowed = climate::first_allowed_date(season.season);
   apply_guard(guard, allowed <= today, verdict);
   return verdict;
 }

@@ -97,9 +97,9 @@ PlacedLine placed_line(const LineInput& input,
                        BenchSeasons& seasons,
                        const std::optional<climate::Season>& season) {
   PlacedLine with = placed_so(input, seasons, season);
+  const std::optional<double> seeds = input.packet.seeds.middle();
   // What another season serves better asks for no mat in this one.
-  if (!on_mat(input) || with.timing.missed || !with.decision.expected ||
-      input.packet.seeds.middle() <= 0.0) {
+  if (!on_mat(input) || with.timing.missed || !with.decision.expected || !seeds || *seeds <= 0.0) {
     return with;
   }
   LineInput off = input;

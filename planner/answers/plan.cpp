@@ -11,14 +11,13 @@
 #include "planner/answers/recorded_work.hpp"
 #include "planner/answers/since_saved.hpp"
 #include "planner/answers/tasks.hpp"
+#include "planner/model/two_threads.hpp"
 
 #include <algorithm>
 #include <cstddef>
-#include <future>
 #include <map>
 #include <optional>
 #include <string>
-#include <thread>
 #include <tuple>
 #include <utility>
 #include <variant>
@@ -28,7 +27,7 @@ namespace nightsow::planner {
 
 namespace {
 
-// A thread reckons the courses of the benches anew; fewer packets do not pay for it.
+// Of fewer packets most of the work is the courses, which are made on two threads already.
 constexpr std::size_t worth_a_second_thread = 16;
 
 struct Lines {
@@ -101,41 +100,16 @@ const SavedLine* saved_line(const SavedPlan* saved, const std::string& packet) {
   return found == saved->lines.end() ? nullptr : &*found;
 }
 
-// Of every `step`th packet, from the one at `first` on.
-std::vector<PlanLine> some_lines(const LoadedGarden& garden,
-                                 std::size_t first,
-                                 std::size_t step,
-                                 BenchSeasons& seasons,
-                                 const std::optional<climate::Season>& season,
-                                 const SavedPlan* saved) {
-  std::vector<PlanLine> lines;
-  for (std::size_t i = first; i < garden.packets.size(); i += step) {
-    const Packet& packet = garden.packets[i];
-    lines.push_back(plan_line(garden, packet, seasons, season, saved_line(saved, packet.id)));
-  }
-  return lines;
-}
-
-// In the order of the packets. Each line follows from its packet alone, so that two threads give
-// the same lines as one.
+// In the order of the packets. Each line follows from its packet alone.
 std::vector<PlanLine> all_lines(const LoadedGarden& garden,
                                 BenchSeasons& seasons,
                                 const std::optional<climate::Season>& season,
                                 const SavedPlan* saved) {
-  if (garden.packets.size() < worth_a_second_thread || std::thread::hardware_concurrency() < 2) {
-    return some_lines(garden, 0, 1, seasons, season, saved);
-  }
-  auto others = std::async(std::launch::async,
-                           [&] { return some_lines(garden, 1, 2, seasons, season, saved); });
-  std::vector<PlanLine> even = some_lines(garden, 0, 2, seasons, season, saved);
-  std::vector<PlanLine> odd = others.get();
-  std::vector<PlanLine> lines;
-  for (std::size_t i = 0; i < even.size(); ++i) {
-    lines.push_back(std::move(even[i]));
-    if (i < odd.size()) {
-      lines.push_back(std::move(odd[i]));
-    }
-  }
+  std::vector<PlanLine> lines(garden.packets.size());
+  on_two_threads(lines.size(), worth_a_second_thread, [&](std::size_t i) {
+    const Packet& packet = garden.packets[i];
+    lines[i] = plan_line(garden, packet, seasons, season, saved_line(saved, packet.id));
+  });
   return lines;
 }
 

@@ -2,6 +2,7 @@
 
 #include "climate/sun.hpp"
 #include "climate/sun_year.hpp"
+#include "planner/model/two_threads.hpp"
 #include "species-rules/development.hpp"
 #include "species-rules/drying.hpp"
 #include "species-rules/growth.hpp"
@@ -11,9 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <future>
 #include <numeric>
-#include <thread>
 
 namespace nightsow::planner {
 
@@ -23,7 +22,7 @@ constexpr int hours_a_day = static_cast<int>(climate::SeedLevel::hours_a_day);
 constexpr float day_above_night_k = 9.0F;
 constexpr double glass_lets_through = 0.7;
 constexpr int rest_mean_days = 7;
-constexpr int worth_a_second_thread = 8; // courses
+constexpr std::size_t worth_a_second_thread = 8; // courses
 
 // What evaporation and growth ask of a day's sky.
 struct Sun {
@@ -79,13 +78,8 @@ Sun sun_of(const climate::DailySeries& outside,
   sun.above_mj = year.on(outside.date_of(day)).above_mj;
   const double range_k =
       static_cast<double>(outside.day_c()[day]) - static_cast<double>(outside.night_c()[day]);
-  const bool told = !std::isnan(range_k);
-  sun.range_k = told ? std::max(0.0, range_k) : 0.0;
-  const double clear_mj = climate::clear_sky_radiation_mj(sun.above_mj, place.elevation_m);
-  const double factor = place.coast ? climate::range_factor_coast : climate::range_factor_inland;
-  const double ground_mj =
-      told ? climate::radiation_from_range_mj(sun.range_k, sun.above_mj, clear_mj, factor)
-           : 0.5 * clear_mj;
+  sun.range_k = std::isnan(range_k) ? 0.0 : std::max(0.0, range_k);
+  const double ground_mj = climate::ground_sun_mj(range_k, sun.above_mj, place);
   sun.bench_mj =
       ground_mj * place.sun * (1.0 - place.shade) * (place.glass ? glass_lets_through : 1.0);
   return sun;
@@ -260,20 +254,10 @@ std::vector<SeedCourse> seed_courses(const BenchClimate& climate,
   }
   const climate::SunYear year{place.latitude};
   std::vector<SeedCourse> result(static_cast<std::size_t>(std::max(0, courses)));
-  const auto make = [&](int from, int to) {
-    for (int course = from; course < to; ++course) {
-      result[static_cast<std::size_t>(course)] =
-          seed_course(joined(seasons, course, courses), climate, place, year);
-    }
-  };
-  // Each course follows from its members alone, so that two threads give the same as one.
-  if (courses < worth_a_second_thread || std::thread::hardware_concurrency() < 2) {
-    make(0, courses);
-    return result;
-  }
-  auto others = std::async(std::launch::async, [&] { make(courses / 2, courses); });
-  make(0, courses / 2);
-  others.get();
+  // Each course follows from its members alone.
+  on_two_threads(result.size(), worth_a_second_thread, [&](std::size_t i) {
+    result[i] = seed_course(joined(seasons, static_cast<int>(i), courses), climate, place, year);
+  });
   return result;
 }
 

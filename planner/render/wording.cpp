@@ -377,8 +377,7 @@ constexpr std::array<Wording, 96> most{{
     {Code::behind_expected,
      "up seeds on low high sowing",
      "Fewer came than expected: {up} of {seeds} by {on}, where {low} to {high} were likely; "
-     "nightsow "
-     "account {sowing} says where the others may be."},
+     "nightsow account {sowing} says where the others may be."},
     // Names.
     {Code::synonym, "written accepted", "{written} is an older name of {accepted}."},
     {Code::spelling, "written read_as", "{written} is read as {read_as}."},

@@ -44,7 +44,7 @@ TEST(HourlyAir, FollowsThePackageAfterSunset) {
   // stack_hourly_temps(KA_weather, 50.4), 1 January 1998, hours 19 and 23. Before sunrise the
   // package leaves out the + 1 under the logarithm, and steps at midnight; we do not.
   const ExtremesAround air{5.1, 8.2, 5.1, 8.2, 5.0};
-  const NightsAround around{chillr_sun(50.4, 1), chillr_sun(50.4, 1), chillr_sun(50.4, 2)};
+  const SunsAround around{chillr_sun(50.4, 1), chillr_sun(50.4, 1), chillr_sun(50.4, 2)};
   EXPECT_NEAR(hourly_air_c(air, hour_shares(around, 19.0)), 6.424223, 1e-3);
   EXPECT_NEAR(hourly_air_c(air, hour_shares(around, 23.0)), 5.738969, 1e-3);
 }
@@ -53,7 +53,7 @@ TEST(HourlyAir, FollowsThePackageAfterSunset) {
 // the night's length instead of length + 1, which is 0.06 K.
 TEST(HourlyAir, LiesNearThePackageBeforeSunrise) {
   const ExtremesAround air{5.1, 8.2, 5.0, 9.1, 3.3};
-  const NightsAround around{chillr_sun(50.4, 1), chillr_sun(50.4, 2), chillr_sun(50.4, 3)};
+  const SunsAround around{chillr_sun(50.4, 1), chillr_sun(50.4, 2), chillr_sun(50.4, 3)};
   const auto at = [&](double hour) { return hourly_air_c(air, hour_shares(around, hour)); };
   EXPECT_NEAR(at(2.0), 5.373123, 0.06);
   EXPECT_NEAR(at(3.0), 5.28565, 0.06);
@@ -70,8 +70,8 @@ TEST(HourlyAir, RisesAsThatOfCesaraccioDoes) {
 }
 
 TEST(HourlyAir, HasNoStepAtMidnightSunriseOrSunset) {
-  const NightsAround first_nights{{6.1, 17.9}, {6.2, 17.8}, {6.3, 17.7}};
-  const NightsAround second_nights{{6.2, 17.8}, {6.3, 17.7}, {6.3, 17.7}};
+  const SunsAround first_nights{{6.1, 17.9}, {6.2, 17.8}, {6.3, 17.7}};
+  const SunsAround second_nights{{6.2, 17.8}, {6.3, 17.7}, {6.3, 17.7}};
   const auto first = [&](double hour) {
     return hourly_air_c({6.0, 17.0, 6.0, 17.0, 9.0}, hour_shares(first_nights, hour));
   };
