@@ -36,11 +36,12 @@ std::vector<Problem> worst_first(std::span<const Problem> problems, Severity lea
   return chosen;
 }
 
-/// The command that lists these: faults of a grower's own rules are not told by the climate's.
+/// Where all of these are listed: faults of a grower's own rules are not told by the climate's.
 std::string_view lists_them(std::span<const Problem> problems) {
   const auto of_rules = [](const Problem& problem) { return problem.where.starts_with("rules/"); };
-  return std::ranges::all_of(problems, of_rules) ? "nightsow rules check rules/*.json"
-                                                 : "nightsow climate --all";
+  return std::ranges::all_of(problems, of_rules)
+             ? "`nightsow rules check rules/*.json`"
+             : "`nightsow climate --all`, which lists those of all files,";
 }
 
 } // namespace
@@ -60,7 +61,7 @@ std::string problem_notes(std::span<const Problem> problems, bool quiet, std::si
     notes += problem_line(chosen[i]);
   }
   if (chosen.size() > shown) {
-    notes += fmt::format("and {} more; run with --json or `{}` to see them\n",
+    notes += fmt::format("and {} more; run with --json or {} to see them\n",
                          chosen.size() - shown,
                          lists_them(std::span{chosen}.subspan(shown)));
   }
