@@ -50,7 +50,7 @@ TEST(SourceFile, ASourceListedTwiceIsRefusedWithItsPlace) {
 }
 
 TEST(SourceFile, FaultsAreToldWithLineAndColumn) {
-  EXPECT_EQ(only_fault(R"("a": {"kind": "book", "title": "T", "autor": "A"})"),
+  EXPECT_EQ(only_fault(R"("a": {"kind": "note", "title": "T", "autor": "A"})"),
             "sources.json:2:37: unknown key \"autor\"; expected \"author\" perhaps");
   EXPECT_EQ(only_fault(R"("a": {"kind": "book", "title": "T", "year": "old"})"),
             "sources.json:2:37: \"year\" is \"old\"; expected a whole number from 1500 to 2200; "
@@ -60,6 +60,25 @@ TEST(SourceFile, FaultsAreToldWithLineAndColumn) {
   EXPECT_EQ(only_fault(R"("a": 5)"),
             "sources.json:2:1: \"a\" is 5; expected an object with kind, author, title and year; "
             "correct it");
+}
+
+TEST(SourceFile, APublicationHasAYearOrTellsWhyNot) {
+  EXPECT_EQ(only_fault(R"("a": {"kind": "journal article", "title": "T"})"),
+            "sources.json:2:1: a has no \"year\"; expected the year in which a publication came "
+            "out; look it up, or say in \"undated\" why none is known");
+  const auto file = read_sources(
+      R"("a": {"kind": "thesis", "title": "T", "undated": "the pages read give no year"})");
+  EXPECT_TRUE(file.faults.empty());
+  EXPECT_EQ(file.sources.at("a").undated, "the pages read give no year");
+  EXPECT_EQ(only_fault(R"("a": {"kind": "book", "title": "T", "year": 1999, "undated": "lost"})"),
+            "sources.json:2:1: a has both \"year\" and \"undated\"; expected one of them; take "
+            "\"undated\" out");
+}
+
+TEST(SourceFile, GrowersAndSellersAreNotNamed) {
+  EXPECT_EQ(only_fault(R"("a": {"kind": "grower's page", "author": "A. Grower", "title": "T"})"),
+            "sources.json:2:1: a names an author; expected a grower or seller by kind and subject "
+            "only; take \"author\" out");
 }
 
 TEST(SourceFile, AnotherSchemaIsAFault) {
