@@ -9,13 +9,7 @@ namespace nightsow::species_rules {
 
 namespace {
 
-constexpr double usual_cw = 4.8;
-// Its part in the quotient of two moistures is small (common practice, no source).
 constexpr double usual_oil_share = 0.2;
-
-double room_moisture_wet_pct(double humidity) {
-  return wet_from_dry_pct(balanced_moisture_dry_pct(humidity, room_c, usual_oil_share));
-}
 
 } // namespace
 
@@ -31,9 +25,9 @@ double dry_from_wet_pct(double moisture_wet_pct) {
   return 100.0 * moisture_wet_pct / (100.0 - moisture_wet_pct);
 }
 
-double moisture_ageing_factor(double humidity) {
+double stored_moisture_wet_pct(double humidity) {
   const double counted = std::clamp(humidity, desiccated_humidity, damp_humidity);
-  return std::pow(room_moisture_wet_pct(counted) / room_moisture_wet_pct(room_humidity), usual_cw);
+  return wet_from_dry_pct(balanced_moisture_dry_pct(counted, room_c, usual_oil_share));
 }
 
 } // namespace nightsow::species_rules

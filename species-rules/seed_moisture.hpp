@@ -24,9 +24,9 @@ inline constexpr double desiccated_humidity = 0.15;
 /// A damp place. In damper air than this the equation does not hold.
 inline constexpr double damp_humidity = 0.85;
 
-/// How much faster seed ages in air of this humidity than in a dry room, moisture taken up at
-/// 20 °C: (m / m_room)^CW with a CW of 4.8, about the middle of published kinds (3.2 to 6.4, Hong,
-/// Linington & Ellis 1996). Humidity counts as 15 to 85 %.
-[[nodiscard]] double moisture_ageing_factor(double humidity);
+/// Moisture, wet basis, of seed stored in air of this humidity, taken up at 20 °C; humidity counts
+/// as 15 to 85 %. Oil counts as a fifth of the seed (common practice, no source): its part in the
+/// quotient of two moistures is small.
+[[nodiscard]] double stored_moisture_wet_pct(double humidity);
 
 } // namespace nightsow::species_rules

@@ -1,6 +1,5 @@
 #include "species-rules/viability.hpp"
 
-#include "species-rules/normal.hpp"
 #include "species-rules/seed_moisture.hpp"
 
 #include <cmath>
@@ -22,14 +21,10 @@ double vapour_pressure_deficit(double store_c, double humidity) {
 
 } // namespace
 
-double ageing_factor(double store_c) {
-  const double exponent =
-      universal_ch * (store_c - room_c) + universal_cq * (store_c * store_c - room_c * room_c);
-  return std::pow(10.0, exponent);
-}
-
 double ageing_factor(double store_c, double humidity) {
-  return ageing_factor(store_c) * moisture_ageing_factor(humidity);
+  constexpr ViabilityConstants kind{0.0, usual_cw};
+  return time_per_probit(kind, stored_moisture_wet_pct(room_humidity), room_c) /
+         time_per_probit(kind, stored_moisture_wet_pct(humidity), store_c);
 }
 
 double recalcitrant_ageing_factor(double store_c, double humidity) {
@@ -51,7 +46,7 @@ double probits_lost(double half_life_years, double years_at_room) {
 }
 
 double share_alive(double half_life_years, double years_at_room) {
-  return normal_share(initial_probit - probits_lost(half_life_years, years_at_room));
+  return share_alive_after(years_at_room, initial_probit, half_life_years / initial_probit);
 }
 
 } // namespace nightsow::species_rules

@@ -1,14 +1,16 @@
 #pragma once
 
+#include "species-rules/viability_equation.hpp"
+
 namespace nightsow::species_rules {
 
-// Ellis & Roberts (1980), Annals of Botany 45:13-30: v = Ki - p / sigma in probits, with the
-// universal temperature terms of Dickie et al. (1990): log10 of sigma changes by -0.0329 t -
-// 0.000478 t^2. For dry seed only.
+// Longevity by the equation of viability_equation.hpp. Of hardly any kind here its constants are
+// known; a rule tells the half-life in a dry room instead. It sets sigma there, and any other store
+// is reckoned against the room, so that KE cancels.
 
-/// The universal temperature terms.
-inline constexpr double universal_ch = 0.0329;
-inline constexpr double universal_cq = 0.000478;
+/// The CW of dry seed whose own is not known: about the middle of published kinds (3.2 to 6.4,
+/// Hong, Linington & Ellis 1996).
+inline constexpr double usual_cw = 4.8;
 
 /// Probit of the share that is sound when harvested: 95 %.
 inline constexpr double initial_probit = 1.645;
@@ -19,10 +21,8 @@ inline constexpr double room_c = 20.0;
 /// seed (fleshy amaryllids, many Cape Oxalis) is shed moist and dies of drying.
 enum class SeedStorage { orthodox, recalcitrant };
 
-/// How much faster seed ages at a temperature than at 20 °C. -20..90 °C.
-[[nodiscard]] double ageing_factor(double store_c);
-
-/// The same at a humidity, against 20 °C in a dry room; humidity 0..1 (seed_moisture.hpp).
+/// How much faster dry seed ages in a store than in a dry room at 20 °C: the quotient of their
+/// sigmas. -20..90 °C; humidity 0..1 (stored_moisture_wet_pct).
 [[nodiscard]] double ageing_factor(double store_c, double humidity);
 
 /// How much faster recalcitrant seed dies in such a store than in a dry room at 20 °C; humidity

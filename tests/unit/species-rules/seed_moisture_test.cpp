@@ -26,19 +26,19 @@ TEST(SeedMoisture, EvenADampStoreStaysWithinTheEquation) {
 }
 
 TEST(SeedMoisture, SeedAgesAsToldInADryRoomFasterInDampAirSlowlierOverSilicaGel) {
-  EXPECT_DOUBLE_EQ(moisture_ageing_factor(room_humidity), 1.0);
-  EXPECT_GT(moisture_ageing_factor(damp_humidity), 8.0);
-  EXPECT_LT(moisture_ageing_factor(desiccated_humidity), 0.1);
+  EXPECT_DOUBLE_EQ(ageing_factor(room_c, room_humidity), 1.0);
+  EXPECT_GT(ageing_factor(room_c, damp_humidity), 8.0);
+  EXPECT_LT(ageing_factor(room_c, desiccated_humidity), 0.1);
 }
 
 TEST(SeedMoisture, BeyondItsRangeTheAirCountsAsItsEnds) {
-  EXPECT_EQ(moisture_ageing_factor(0.0), moisture_ageing_factor(desiccated_humidity));
-  EXPECT_EQ(moisture_ageing_factor(1.0), moisture_ageing_factor(damp_humidity));
+  EXPECT_EQ(stored_moisture_wet_pct(0.0), stored_moisture_wet_pct(desiccated_humidity));
+  EXPECT_EQ(stored_moisture_wet_pct(1.0), stored_moisture_wet_pct(damp_humidity));
 }
 
 TEST(SeedMoisture, WarmthAndDampMultiply) {
-  EXPECT_DOUBLE_EQ(ageing_factor(30, 0.7), ageing_factor(30) * moisture_ageing_factor(0.7));
-  EXPECT_DOUBLE_EQ(ageing_factor(20, room_humidity), 1.0);
+  EXPECT_NEAR(
+      ageing_factor(30, 0.7), ageing_factor(30, room_humidity) * ageing_factor(room_c, 0.7), 1e-9);
 }
 
 } // namespace

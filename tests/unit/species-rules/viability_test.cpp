@@ -1,17 +1,20 @@
 #include "species-rules/viability.hpp"
 
+#include "species-rules/seed_moisture.hpp"
+
 #include <gtest/gtest.h>
 
 namespace nightsow::species_rules {
 namespace {
 
 TEST(Viability, SeedAgesAtTheToldRateInTheRoom) {
-  EXPECT_DOUBLE_EQ(ageing_factor(room_c), 1.0);
+  EXPECT_DOUBLE_EQ(ageing_factor(room_c, room_humidity), 1.0);
 }
 
 TEST(Viability, ColderSeedAgesMoreSlowlyThroughoutTheRange) {
   for (int store_c = -20; store_c < 90; ++store_c) {
-    EXPECT_LT(ageing_factor(store_c), ageing_factor(store_c + 1)) << store_c;
+    EXPECT_LT(ageing_factor(store_c, room_humidity), ageing_factor(store_c + 1, room_humidity))
+        << store_c;
   }
 }
 

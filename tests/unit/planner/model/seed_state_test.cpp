@@ -54,8 +54,8 @@ TEST(SeedState, IsHalfAliveAfterItsHalfLifeOnTheShelf) {
 TEST(SeedState, AgesInEachStoreAtItsOwnPace) {
   const SeedState state = harvested(400, ", stored shelf 25C to 2026-05-09; fridge");
   // 210 days on the shelf to 9 May, then 190 in the fridge.
-  const double years = 210 / days_a_year * species_rules::ageing_factor(25.0) +
-                       190 / days_a_year * species_rules::ageing_factor(5.0);
+  const double years = 210 / days_a_year * species_rules::ageing_factor(25.0, 0.45) +
+                       190 / days_a_year * species_rules::ageing_factor(5.0, 0.45);
   EXPECT_NEAR(state.alive, species_rules::share_alive(2.0, years), 1e-9);
 }
 

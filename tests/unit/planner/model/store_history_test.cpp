@@ -49,7 +49,7 @@ TEST(StoreHistory, BoughtSeedMayHaveBeenWarmAllAlongOrCooledAfterTwoMonths) {
   const double b = kept_dry(histories[1], harvested, today).room_years;
   EXPECT_NEAR(std::max(a, b), 365 / 365.25, 1e-9);
   // Sixty days of room, the rest at 5 °C.
-  const double cooled = (60 + 305 * species_rules::ageing_factor(5.0)) / 365.25;
+  const double cooled = (60 + 305 * species_rules::ageing_factor(5.0, 0.45)) / 365.25;
   EXPECT_NEAR(std::min(a, b), cooled, 1e-9);
 }
 
