@@ -17,6 +17,10 @@ constexpr double too_damp = 0.8;
 
 } // namespace
 
+Estimate usual_ripening_base_c() {
+  return {5.0, 2.0, 8.0, {}};
+}
+
 double ripening_weight(double humidity) {
   const double as_damp_rises =
       very_dry_weight + (1.0 - very_dry_weight) * (humidity - very_dry) / (best_from - very_dry);
@@ -24,8 +28,8 @@ double ripening_weight(double humidity) {
   return std::max(0.0, std::min(std::clamp(as_damp_rises, very_dry_weight, 1.0), as_damp_hinders));
 }
 
-double ripening_c_d_a_day(double store_c, double humidity) {
-  return std::max(0.0, store_c - ripening_base_c) * ripening_weight(humidity);
+double ripening_c_d_a_day(double store_c, double humidity, double base_c) {
+  return std::max(0.0, store_c - base_c) * ripening_weight(humidity);
 }
 
 double ripe_share(double ripened_c_d, double needed_c_d) {

@@ -5,11 +5,11 @@
 namespace nightsow::species_rules {
 
 // After-ripening: dry seed of many kinds comes up only after warmth. The form and its constants are
-// the project's own model (common practice, no source); published base temperatures of other
-// species run from 1.6 to 8.2 °C.
+// the project's own model (common practice, no source).
 
-/// No after-ripening at or under this, °C.
-inline constexpr double ripening_base_c = 5.0;
+/// No after-ripening at or under this, °C, for a rule that leaves it open. Published ones of other
+/// species run from 1.6 to 8.2 °C, so a fridge ripens some kinds slowly and others not at all.
+[[nodiscard]] Estimate usual_ripening_base_c();
 
 /// Spread between seeds, of the natural logarithm.
 inline constexpr double ripening_spread = 0.5;
@@ -18,8 +18,8 @@ inline constexpr double ripening_spread = 0.5;
 /// at 15 % and under (very dry), straight between.
 [[nodiscard]] double ripening_weight(double humidity);
 
-/// What a day in a store adds, °C d: max(0, t - 5) times that weight.
-[[nodiscard]] double ripening_c_d_a_day(double store_c, double humidity);
+/// What a day in a store adds, °C d: max(0, t - base) times that weight.
+[[nodiscard]] double ripening_c_d_a_day(double store_c, double humidity, double base_c);
 
 /// Share of sound seed that is ripe, 0..1, after a sum of these: log-normal about the sum that half
 /// of it needs; 0 needed: all are. Requires: both not negative.

@@ -50,7 +50,8 @@ struct SeedRule {
   std::optional<Estimate> germination_share;
   std::optional<Estimate> half_life_years;
   std::optional<Estimate> after_ripening_c_d;
-  std::optional<Estimate> deferral_share; ///< of seed left whole
+  std::optional<Estimate> after_ripening_base_c; ///< no after-ripening at or under this
+  std::optional<Estimate> deferral_share;        ///< of seed left whole
   /// The same once it was smoked, leached or scarified as the rule tells; empty: not counted.
   std::optional<Estimate> deferral_treated_share;
   std::optional<Choice<Store>> store;

@@ -67,8 +67,12 @@ void for_each_seed_field(SeedRuleType& seed, Visitor& visit) {
               0,
               20000,
               true,
-              "warm dry storage above 5 °C that half the seed needs"},
+              "warm dry storage above its base that half the seed needs"},
         seed.after_ripening_c_d);
+  visit(
+      Field{
+          "after_ripening_base_c", "°C", -10, 20, true, "a store ripens the seed only above this"},
+      seed.after_ripening_base_c);
   visit(Field{"deferral_share", "share", 0, 1, true, "of ripe sound seed that waits a year longer"},
         seed.deferral_share);
   visit(Field{"deferral_treated_share", "share", 0, 1, false, "of it, treated as the rule tells"},

@@ -1,6 +1,7 @@
 #include "species-rules/seed_parameters.hpp"
 
 #include "species-rules/growth.hpp"
+#include "species-rules/ripeness.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -64,6 +65,8 @@ SeedParameters seed_parameters(const Rule& rule) {
   seed.germination_share = value_or(rule.seed.germination_share, 0.6);
   seed.half_life_years = value_or(rule.seed.half_life_years, 3.0);
   seed.after_ripening_c_d = value_or(rule.seed.after_ripening_c_d, 0.0);
+  seed.after_ripening_base_c =
+      value_or(rule.seed.after_ripening_base_c, usual_ripening_base_c().value);
   seed.deferral_share = value_or(rule.seed.deferral_share, 0.1);
   seed.deferral_treated_share = std::min(
       seed.deferral_share, value_or(rule.seed.deferral_treated_share, seed.deferral_share));

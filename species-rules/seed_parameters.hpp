@@ -23,7 +23,8 @@ struct SeedParameters {
 
   double germination_share = 0.0; ///< of sound, ripe seed that is not deferred
   double half_life_years = 0.0;
-  double after_ripening_c_d = 0.0;     ///< 0: needs none
+  double after_ripening_c_d = 0.0; ///< 0: needs none
+  double after_ripening_base_c = 0.0;
   double deferral_share = 0.0;         ///< of seed left whole
   double deferral_treated_share = 0.0; ///< treated as the rule tells; where not counted: the same
 

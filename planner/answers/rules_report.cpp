@@ -151,8 +151,10 @@ std::optional<RipeningDays> ripening_days(const species_rules::Rule& rule) {
   if (!sum || start_of(rule) == species_rules::Start::at_once) {
     return std::nullopt;
   }
-  const double a_day =
-      species_rules::ripening_c_d_a_day(species_rules::room_c, species_rules::room_humidity);
+  const double base_c =
+      rule.seed.after_ripening_base_c.value_or(species_rules::usual_ripening_base_c()).value;
+  const double a_day = species_rules::ripening_c_d_a_day(
+      species_rules::room_c, species_rules::room_humidity, base_c);
   return RipeningDays{
       sum->value / a_day, sum->low / a_day, sum->high / a_day, species_rules::room_c};
 }

@@ -178,9 +178,10 @@ void add_coming_up(SeedOutlookAnswer& answer, const Rule& rule, const SeedState&
   }
 }
 
-constexpr std::array<std::string_view, 6> deciding_keys{"germination_share",
+constexpr std::array<std::string_view, 7> deciding_keys{"germination_share",
                                                         "half_life_years",
                                                         "after_ripening_c_d",
+                                                        "after_ripening_base_c",
                                                         "deferral_share",
                                                         "deferral_treated_share",
                                                         "store"};

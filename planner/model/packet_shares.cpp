@@ -68,7 +68,8 @@ SeedShares PacketShares::on(Date day, const species_rules::SeedParameters& drawn
                            static_cast<double>(ways.size());
       alive += share;
       alive_and_ripe +=
-          share * species_rules::ripe_share(kept.ripened_c_d, drawn.after_ripening_c_d);
+          share * species_rules::ripe_share(kept.ripened_c_d(drawn.after_ripening_base_c),
+                                            drawn.after_ripening_c_d);
     }
   }
   const Told& told = told_by_test(then);

@@ -48,6 +48,7 @@ struct Seed {
   const Packet& packet;
   Estimate half_life;
   Estimate needed_c_d;
+  Estimate ripening_base_c;
   species_rules::SeedStorage storage = species_rules::SeedStorage::orthodox;
   Date first;  ///< earliest harvest …
   Date middle; ///< … and so on; none after today
@@ -75,8 +76,9 @@ auto alive_on(Date day, const Seed& seed) {
 
 auto ripe_on_day(Date day, const Seed& seed) {
   return [=, &seed](const std::vector<StoreStage>& stages) {
-    return species_rules::ripe_share(kept(stages, seed.middle, day, seed.storage).ripened_c_d,
-                                     seed.needed_c_d.value);
+    return species_rules::ripe_share(
+        kept(stages, seed.middle, day, seed.storage).ripened_c_d(seed.ripening_base_c.value),
+        seed.needed_c_d.value);
   };
 }
 
@@ -84,15 +86,38 @@ auto ripe_on_day(Date day, const Seed& seed) {
 constexpr int draws_of_an_estimate = 60;
 constexpr int days_of_a_harvest = 5;
 
-// An estimate at evenly spread chances (the plotting positions of quantile_type8).
-std::vector<double> drawn(const Estimate& estimate) {
+// The standard normal quantile at evenly spread chances (the plotting positions of
+// quantile_type8), 0 <= i < draws_of_an_estimate.
+double z_of(int i) {
   constexpr double third = 1.0 / 3.0;
+  return species_rules::normal_quantile((i + 1 - third) / (draws_of_an_estimate + third));
+}
+
+std::vector<double> drawn(const Estimate& estimate) {
   std::vector<double> values;
-  for (int i = 1; i <= draws_of_an_estimate; ++i) {
-    const double z = species_rules::normal_quantile((i - third) / (draws_of_an_estimate + third));
-    values.push_back(std::max(0.0, species_rules::drawn_value(estimate, z, true)));
+  for (int i = 0; i < draws_of_an_estimate; ++i) {
+    values.push_back(std::max(0.0, species_rules::drawn_value(estimate, z_of(i), true)));
   }
   return values;
+}
+
+struct RipeningNeed {
+  double sum_c_d = 0.0;
+  double base_c = 0.0;
+};
+
+// Each sum with a base; the step shares no factor with the number of draws, so that each base comes
+// once and goes with no end of the sums.
+std::vector<RipeningNeed> drawn_needs(const Seed& seed) {
+  constexpr int step = 23;
+  const std::vector<double> sums = drawn(seed.needed_c_d);
+  std::vector<RipeningNeed> needs;
+  for (int i = 0; i < draws_of_an_estimate; ++i) {
+    const double z = z_of(i * step % draws_of_an_estimate);
+    needs.push_back({sums[static_cast<std::size_t>(i)],
+                     species_rules::drawn_value(seed.ripening_base_c, z, false)});
+  }
+  return needs;
 }
 
 // Days of the harvest, equally likely; one where it is known to the day.
@@ -109,15 +134,14 @@ std::vector<Date> harvest_days(const Seed& seed) {
 
 // Estimate, harvest and store are independent, so every one goes with every other; four in five of
 // the shares that come of it lie in the range.
-template <class Share>
+template <class Value, class Share>
 ShareRange range_about(
-    double middle, const Seed& seed, const Estimate& estimate, Date day, Share share) {
-  const std::vector<double> values = drawn(estimate);
+    double middle, const Seed& seed, const std::vector<Value>& values, Date day, Share share) {
   std::vector<double> shares;
   for (const Date harvested : harvest_days(seed)) {
     for (const auto& stages : seed.histories(harvested)) {
       const Kept so_far = kept(stages, harvested, day, seed.storage);
-      for (const double value : values) {
+      for (const Value& value : values) {
         shares.push_back(share(so_far, value));
       }
     }
@@ -129,9 +153,10 @@ ShareRange range_about(
 
 ShareRange alive_by_age(const Seed& seed, Date day) {
   const double middle = mean_over(seed.histories(seed.middle), alive_on(day, seed));
-  return range_about(middle, seed, seed.half_life, day, [](const Kept& kept, double half_life) {
-    return species_rules::share_alive(half_life, kept.room_years);
-  });
+  return range_about(
+      middle, seed, drawn(seed.half_life), day, [](const Kept& kept, double half_life) {
+        return species_rules::share_alive(half_life, kept.room_years);
+      });
 }
 
 double ripe_by_age(const Seed& seed, Date day) {
@@ -139,10 +164,14 @@ double ripe_by_age(const Seed& seed, Date day) {
 }
 
 ShareRange ripe_range_by_age(const Seed& seed, Date day) {
-  return range_about(
-      ripe_by_age(seed, day), seed, seed.needed_c_d, day, [](const Kept& kept, double needed_c_d) {
-        return species_rules::ripe_share(kept.ripened_c_d, needed_c_d);
-      });
+  return range_about(ripe_by_age(seed, day),
+                     seed,
+                     drawn_needs(seed),
+                     day,
+                     [](const Kept& kept, const RipeningNeed& need) {
+                       return species_rules::ripe_share(kept.ripened_c_d(need.base_c),
+                                                        need.sum_c_d);
+                     });
 }
 
 // What was known on one day, aged to another. Errors of the test and of the half-life are
@@ -194,14 +223,16 @@ void judge_ripeness(SeedState& state, const Seed& seed, Date today) {
     return;
   }
   state.ripe_on = first_day(today, [&](Date day) { return half(ripe_by_age(seed, day)); });
-  const double a_day =
-      species_rules::ripening_c_d_a_day(species_rules::room_c, species_rules::room_humidity);
+  const double base_c = seed.ripening_base_c.value;
+  const double a_day = species_rules::ripening_c_d_a_day(
+      species_rules::room_c, species_rules::room_humidity, base_c);
   const Histories histories = seed.histories(seed.middle);
   state.ripe_on_shelf = first_day(today, [&](Date day) {
     return half(mean_over(histories, [&](const std::vector<StoreStage>& stages) {
-      return species_rules::ripe_share(kept(stages, seed.middle, today, seed.storage).ripened_c_d +
-                                           a_day * days_between(today, day),
-                                       seed.needed_c_d.value);
+      return species_rules::ripe_share(
+          kept(stages, seed.middle, today, seed.storage).ripened_c_d(base_c) +
+              a_day * days_between(today, day),
+          seed.needed_c_d.value);
     }));
   });
 }
@@ -249,6 +280,7 @@ SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date
   const Seed seed{packet,
                   rule.seed.half_life_years.value_or(usual_half_life_years()),
                   rule.seed.after_ripening_c_d.value_or(Estimate{}),
+                  rule.seed.after_ripening_base_c.value_or(species_rules::usual_ripening_base_c()),
                   species_rules::storage_of(rule),
                   known_by(harvested.first),
                   known_by(harvested.middle()),

@@ -47,6 +47,14 @@ std::vector<StoreStage> stages_of(const Packet& packet) {
 
 } // namespace
 
+double Kept::ripened_c_d(double base_c) const {
+  double sum = 0.0;
+  for (const RipeningStay& stay : stays) {
+    sum += stay.weighted_days * std::max(0.0, stay.store_c - base_c);
+  }
+  return sum;
+}
+
 bool store_known(const Packet& packet) {
   const std::vector<StoreStage> stages = stages_of(packet);
   return std::all_of(stages.begin(), stages.end(), [](const StoreStage& s) { return s.known; });
@@ -83,7 +91,7 @@ Kept kept(std::span<const StoreStage> stages,
     const int days = std::max(0, days_between(from, ends));
     sum.room_years +=
         days / days_a_year * species_rules::ageing_factor(storage, stage.store_c, stage.humidity);
-    sum.ripened_c_d += days * species_rules::ripening_c_d_a_day(stage.store_c, stage.humidity);
+    sum.stays.push_back({stage.store_c, days * species_rules::ripening_weight(stage.humidity)});
     from = std::max(from, ends);
   }
   return sum;

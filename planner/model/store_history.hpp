@@ -9,10 +9,19 @@
 
 namespace nightsow::planner {
 
+/// Days in which a store ripened seed.
+struct RipeningStay {
+  double store_c = 0.0;
+  double weighted_days = 0.0; ///< times what the humidity leaves of ripening
+};
+
 /// What a store has done to seed so far.
 struct Kept {
-  double room_years = 0.0;  ///< years in a dry room at 20 °C that age such seed as much
-  double ripened_c_d = 0.0; ///< warm dry degree-days towards ripeness
+  double room_years = 0.0; ///< years in a dry room at 20 °C that age such seed as much
+  std::vector<RipeningStay> stays;
+
+  /// Warm dry degree-days towards ripeness, above a base temperature.
+  [[nodiscard]] double ripened_c_d(double base_c) const;
 };
 
 /// Warm and dry before the fridge, where seed was bought and nothing else is known of it (common

@@ -42,11 +42,12 @@ constexpr std::array<Label, 11> starts_labels{{
     {"wake_above_limit_k", "a resting plant wakes above it by"},
 }};
 
-constexpr std::array<Label, 7> seed_labels{{
+constexpr std::array<Label, 8> seed_labels{{
     {"seed_size", "size"},
     {"germination_share", "comes up, fresh and ripe"},
     {"half_life_years", "half alive after"},
-    {"after_ripening_c_d", "half ripe after, above 5 °C"},
+    {"after_ripening_c_d", "half ripe after, above the next"},
+    {"after_ripening_base_c", "a store ripens it above"},
     {"deferral_share", "waits a year longer, left whole"},
     {"deferral_treated_share", "waits so, treated as below"},
     {"store", "store"},

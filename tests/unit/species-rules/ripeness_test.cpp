@@ -22,11 +22,12 @@ TEST(Ripeness, TheRateFollowsTheAirOfTheStore) {
   }
 }
 
-TEST(Ripeness, NothingRipensInTheColdAndWarmthAboveFiveDegreesCounts) {
-  EXPECT_EQ(ripening_c_d_a_day(5, 0.45), 0.0);
-  EXPECT_EQ(ripening_c_d_a_day(-18, 0.15), 0.0);
-  EXPECT_DOUBLE_EQ(ripening_c_d_a_day(20, 0.45), 15.0);
-  EXPECT_DOUBLE_EQ(ripening_c_d_a_day(25, 0.15), 4.0);
+TEST(Ripeness, NothingRipensAtTheBaseOrUnderAndWarmthAboveItCounts) {
+  EXPECT_EQ(ripening_c_d_a_day(5, 0.45, 5), 0.0);
+  EXPECT_EQ(ripening_c_d_a_day(-18, 0.15, 5), 0.0);
+  EXPECT_DOUBLE_EQ(ripening_c_d_a_day(5, 0.45, 2), 3.0);
+  EXPECT_DOUBLE_EQ(ripening_c_d_a_day(20, 0.45, 5), 15.0);
+  EXPECT_DOUBLE_EQ(ripening_c_d_a_day(25, 0.15, 5), 4.0);
 }
 
 TEST(Ripeness, HalfIsRipeAtTheHalfPointAndMostAtTwiceIt) {

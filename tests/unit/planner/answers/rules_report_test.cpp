@@ -194,10 +194,11 @@ TEST(RuleShow, CountsTheGroundOfWhatDecidesAndNamesTheWeakest) {
 TEST(RuleShow, RipeningIsToldInDaysAtRoomTemperature) {
   const Catalogue catalogue = species_rules::rule_texts::catalogue_of(
       R"({"genus": "Ripia", "rule": {"after_ripening_c_d":
-            {"value": 1200, "low": 600, "high": 2400, "evidence": "memory"}}})");
+            {"value": 1200, "low": 600, "high": 2400, "evidence": "memory"},
+            "after_ripening_base_c": {"value": 5, "low": 2, "high": 8, "evidence": "memory"}}})");
   const auto ripe = show_rule(catalogue, "Ripia").half_ripe;
   ASSERT_TRUE(ripe);
-  // 20 °C lies 15 K above the 5 °C from which ripening counts (common practice, no source).
+  // 20 °C lies 15 K above the base of 5 °C.
   EXPECT_EQ(ripe->days, 80.0);
   EXPECT_EQ(ripe->low, 40.0);
   EXPECT_EQ(ripe->high, 160.0);

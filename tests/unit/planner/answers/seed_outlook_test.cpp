@@ -97,7 +97,7 @@ TEST(SeedOutlook, AnUntoldStoreIsSaidAndMakesItLessSure) {
 
 TEST(SeedOutlook, WhatItStandsOnAreTheValuesOfSeedAndTheirSourcesAlone) {
   const RuleShowAnswer grounds = outlook("Albuca", "18mo", "shelf").grounds;
-  EXPECT_EQ(grounds.values.size(), 5U);
+  EXPECT_EQ(grounds.values.size(), 6U);
   for (const RuleSource& source : grounds.sources) {
     EXPECT_TRUE(std::any_of(grounds.values.begin(), grounds.values.end(), [&](const auto& value) {
       return value.source == source.id;

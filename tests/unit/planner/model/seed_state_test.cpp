@@ -22,6 +22,7 @@ species_rules::Rule two_years() {
   species_rules::Rule rule;
   rule.seed.half_life_years = Estimate{2.0, 1.0, 4.0, {}};
   rule.seed.after_ripening_c_d = Estimate{1200.0, 700.0, 2200.0, {}};
+  rule.seed.after_ripening_base_c = Estimate{5.0, 5.0, 5.0, {}};
   return rule;
 }
 
@@ -126,6 +127,22 @@ TEST(SeedState, OfOneHarvestAndStoreIsAsUnsureAsItsRule) {
   const SeedState young = harvested(70, ", stored shelf");
   EXPECT_NEAR(young.ripe_share.low, species_rules::ripe_share(1050.0, 2200.0), 0.005);
   EXPECT_NEAR(young.ripe_share.high, species_rules::ripe_share(1050.0, 700.0), 0.005);
+}
+
+// A fridge at 5 °C ripens nothing by a base of 5, and much in two years by one of 2.
+TEST(SeedState, RipenessOfSeedFromAFridgeIsAsUnsureAsTheBaseOfRipening) {
+  const auto ripe_share = [](const Estimate& base_c) {
+    species_rules::Rule rule = two_years();
+    rule.seed.after_ripening_base_c = base_c;
+    const Packet packet =
+        support::packet_from("Bulbine, 40 seeds, harvested 700 days ago, stored fridge", today);
+    return seed_state(packet, rule, today).ripe_share;
+  };
+  EXPECT_EQ(ripe_share(Estimate{5.0, 5.0, 5.0, {}}).high, 0.0);
+  const auto unsure = ripe_share(Estimate{5.0, 2.0, 8.0, {}});
+  EXPECT_EQ(unsure.share, 0.0);
+  EXPECT_EQ(unsure.low, 0.0);
+  EXPECT_GT(unsure.high, 0.5);
 }
 
 TEST(SeedState, IsRipeOnTheDayItsWarmDryStorageIsEnough) {

@@ -68,7 +68,7 @@ TEST(StoreHistory, AYearInTheRoomIsAYearAndRipensFifteenDegreesADay) {
   const Kept year =
       kept_dry(store_histories(packet("Bulbine"), harvested).front(), harvested, today);
   EXPECT_NEAR(year.room_years, 365 / 365.25, 1e-9);
-  EXPECT_NEAR(year.ripened_c_d, 365 * 15.0, 1e-6); // 20 °C over a base of 5
+  EXPECT_NEAR(year.ripened_c_d(5.0), 365 * 15.0, 1e-6); // 20 °C over a base of 5
 }
 
 // The reverse of all other seed: what keeps a Bulbine kills a Haemanthus.
@@ -91,9 +91,9 @@ TEST(StoreHistory, SeedThatDiesDryAgesLeastInADampFridgeAndMostOnADryShelf) {
 TEST(StoreHistory, EachStageCountsForItsOwnDays) {
   const Packet staged = packet("Bulbine, stored shelf 25C to 2026-02-23; fridge");
   const Kept all = kept_dry(store_histories(staged, harvested).front(), harvested, today);
-  EXPECT_NEAR(all.ripened_c_d, 100 * 20.0, 20.0); // a hundred days at 20 over the base
+  EXPECT_NEAR(all.ripened_c_d(5.0), 100 * 20.0, 20.0); // a hundred days at 20 over the base
   const Kept cool = kept_dry(store_histories(staged, harvested).front(), day("2026-03-01"), today);
-  EXPECT_DOUBLE_EQ(cool.ripened_c_d, 0.0);
+  EXPECT_DOUBLE_EQ(cool.ripened_c_d(5.0), 0.0);
   EXPECT_LT(cool.room_years, all.room_years);
 }
 
@@ -101,7 +101,7 @@ TEST(StoreHistory, BackwardsNothingIsKept) {
   const Kept none =
       kept_dry(store_histories(packet("Bulbine"), harvested).front(), today, harvested);
   EXPECT_DOUBLE_EQ(none.room_years, 0.0);
-  EXPECT_DOUBLE_EQ(none.ripened_c_d, 0.0);
+  EXPECT_DOUBLE_EQ(none.ripened_c_d(5.0), 0.0);
 }
 
 } // namespace
