@@ -52,6 +52,7 @@ struct Seed {
   Date first;  ///< earliest harvest …
   Date middle; ///< … and so on; none after today
   Date last;
+  double needs_no_ripening = 0.0; ///< by its germination test, 0..1
 
   [[nodiscard]] Histories histories(Date harvested) const {
     return store_histories(packet, harvested);
@@ -73,10 +74,15 @@ auto alive_on(Date day, const Seed& seed) {
   };
 }
 
+double ripe_after(const Seed& seed, double ripened_c_d, double needed_c_d) {
+  return species_rules::ripe_or_needs_none(species_rules::ripe_share(ripened_c_d, needed_c_d),
+                                           seed.needs_no_ripening);
+}
+
 auto ripe_on_day(Date day, const Seed& seed) {
   return [=, &seed](const std::vector<StoreStage>& stages) {
-    return species_rules::ripe_share(kept(stages, seed.middle, day, seed.storage).ripened_c_d,
-                                     seed.needed_c_d.value);
+    return ripe_after(
+        seed, kept(stages, seed.middle, day, seed.storage).ripened_c_d, seed.needed_c_d.value);
   };
 }
 
@@ -140,8 +146,8 @@ double ripe_by_age(const Seed& seed, Date day) {
 
 ShareRange ripe_range_by_age(const Seed& seed, Date day) {
   return range_about(
-      ripe_by_age(seed, day), seed, seed.needed_c_d, day, [](const Kept& kept, double needed_c_d) {
-        return species_rules::ripe_share(kept.ripened_c_d, needed_c_d);
+      ripe_by_age(seed, day), seed, seed.needed_c_d, day, [&](const Kept& kept, double needed_c_d) {
+        return ripe_after(seed, kept.ripened_c_d, needed_c_d);
       });
 }
 
@@ -199,9 +205,10 @@ void judge_ripeness(SeedState& state, const Seed& seed, Date today) {
   const Histories histories = seed.histories(seed.middle);
   state.ripe_on_shelf = first_day(today, [&](Date day) {
     return half(mean_over(histories, [&](const std::vector<StoreStage>& stages) {
-      return species_rules::ripe_share(kept(stages, seed.middle, today, seed.storage).ripened_c_d +
-                                           a_day * days_between(today, day),
-                                       seed.needed_c_d.value);
+      return ripe_after(seed,
+                        kept(stages, seed.middle, today, seed.storage).ripened_c_d +
+                            a_day * days_between(today, day),
+                        seed.needed_c_d.value);
     }));
   });
 }
@@ -222,7 +229,7 @@ void judge_alive(SeedState& state, const ShareRange& now, const ShareRange& next
 }
 
 void take_test(SeedState& state,
-               const Seed& seed,
+               Seed& seed,
                const species_rules::Rule& rule,
                const UsableTest& test,
                Date today) {
@@ -233,7 +240,8 @@ void take_test(SeedState& state,
           rule.seed.germination_share.value_or(usual_germination_share()))};
   const double ripe = aged_seed ? ripe_by_age(seed, test.on) : 1.0;
   const TestReading reading = read_test(test, rule, before, ripe);
-  state.test = SeedTest{test, reading.fit, reading.after.alive};
+  state.test = SeedTest{test, reading.fit, ripe, reading.needs_no_ripening, reading.after.alive};
+  seed.needs_no_ripening = reading.needs_no_ripening;
   state.germination = reading.after.germination.share;
   const Histories stores = seed.histories(aged_seed ? seed.middle : test.on);
   judge_alive(state,
@@ -246,13 +254,13 @@ void take_test(SeedState& state,
 SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date today) {
   const auto known_by = [&](Date day) { return std::min(day, today); };
   const DateRange harvested = packet.harvested.value_or(DateRange{today, today});
-  const Seed seed{packet,
-                  rule.seed.half_life_years.value_or(usual_half_life_years()),
-                  rule.seed.after_ripening_c_d.value_or(Estimate{}),
-                  species_rules::storage_of(rule),
-                  known_by(harvested.first),
-                  known_by(harvested.middle()),
-                  known_by(harvested.last)};
+  Seed seed{packet,
+            rule.seed.half_life_years.value_or(usual_half_life_years()),
+            rule.seed.after_ripening_c_d.value_or(Estimate{}),
+            species_rules::storage_of(rule),
+            known_by(harvested.first),
+            known_by(harvested.middle()),
+            known_by(harvested.last)};
   SeedState state;
   state.store_known = store_known(packet);
   state.germination = species_rules::germination_of_living(
@@ -261,14 +269,16 @@ SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date
   if (packet.harvested) {
     state.age_years = days_between(seed.middle, today) / days_a_year;
     judge_alive(state, alive_by_age(seed, today), alive_by_age(seed, today + a_year));
-    judge_ripeness(state, seed, today);
-    state.alive_and_ripe = alive_and_ripe_by_age(seed, today);
   }
   const double untested = state.alive;
   if (const auto test = usable_test(packet, today)) {
     take_test(state, seed, rule, *test, today);
-    state.alive_and_ripe *= untested > 0.0 ? state.alive / untested : 0.0;
   }
+  if (packet.harvested) {
+    judge_ripeness(state, seed, today);
+    state.alive_and_ripe = alive_and_ripe_by_age(seed, today);
+  }
+  state.alive_and_ripe *= untested > 0.0 ? state.alive / untested : 0.0;
   return state;
 }
 
