@@ -25,6 +25,8 @@ constexpr double near_none = 0.002;
 constexpr double negligible = 1e-15;
 constexpr std::size_t alive_steps = 400;
 constexpr std::size_t germination_steps = 100;
+// Of a single chance, which needs no ranges.
+constexpr std::size_t coarse_steps = 40;
 
 struct Weighted {
   double share = 0.0;
@@ -120,13 +122,16 @@ ShareRange range_after(const ShareRange& before,
 }
 
 // The chance of the count, averaged over how fit the test may have been, against the best that any
-// share could have had.
-double weight_of(const TestCount& count, double living_up, std::span<const double> fits) {
+// share could have had. `living_up` comes up of living ripe seed.
+double weight_of(const TestCount& count,
+                 double living_up,
+                 std::span<const double> fits,
+                 double ripe_share = 1.0) {
   const double came_up = static_cast<double>(count.sprouted) / count.of;
   const double best = log_chance(count, came_up);
   double sum = 0.0;
   for (const double fit : fits) {
-    sum += std::exp(log_chance(count, living_up * std::max(fit, came_up)) - best);
+    sum += std::exp(log_chance(count, living_up * std::max(fit, came_up) * ripe_share) - best);
   }
   return sum;
 }
@@ -170,6 +175,29 @@ SeedBelief after_test(const SeedBelief& before,
   }
   return {range_after(before.alive, alive_before, alive),
           range_after(before.germination, germination_before, germination)};
+}
+
+double needs_no_ripening(const SeedBelief& before,
+                         const TestCount& count,
+                         std::span<const double> fits,
+                         double ripe_share) {
+  double as_told = 0.0;
+  double were_all_ripe = 0.0;
+  const std::vector<Weighted> germination = beta_grid(before.germination, coarse_steps);
+  for (const Weighted& alive : beta_grid(before.alive, coarse_steps)) {
+    for (const Weighted& up : germination) {
+      const double living_up = alive.share * up.share;
+      const double weight = alive.weight * up.weight;
+      as_told += weight * weight_of(count, living_up, fits, ripe_share);
+      were_all_ripe += weight * weight_of(count, living_up, fits);
+    }
+  }
+  constexpr double first = needs_no_ripening_beforehand;
+  const double either = first * were_all_ripe + (1.0 - first) * as_told;
+  if (either <= 0.0) {
+    return 0.0;
+  }
+  return std::max(0.0, (first * were_all_ripe / either - first) / (1.0 - first));
 }
 
 ShareRange germination_of_living(const Estimate& germination_share) {

@@ -43,6 +43,19 @@ inline constexpr double test_days = 60.0;
                                     const TestCount& count,
                                     std::span<const double> fits);
 
+/// Before any test: the chance that seed which its rule takes for unripe needs no ripening after
+/// all, since its strain does not or it lay warmer than told (common practice, no source).
+inline constexpr double needs_no_ripening_beforehand = 0.1;
+
+/// How much of the belief in its unripeness a test takes away, 0..1: what it adds to the chance
+/// that the seed needs no ripening, as a part of what could be added. 0 where the count is no
+/// likelier of ripe seed. `fits` are those of ripe seed; `ripe_share` of it was taken to be ripe
+/// on the day of the test. Requires: as `after_test`; ripe_share 0..1.
+[[nodiscard]] double needs_no_ripening(const SeedBelief& before,
+                                       const TestCount& count,
+                                       std::span<const double> fits,
+                                       double ripe_share);
+
 /// The germination that a rule tells is of fresh seed, of which 95 % are alive; this is what it
 /// makes of living seed.
 [[nodiscard]] ShareRange germination_of_living(const Estimate& germination_share);

@@ -48,6 +48,10 @@ ShareRange ripe_range(double ripened_c_d, const Estimate& needed_c_d) {
           ripe_share(ripened_c_d, needed_c_d.low)};
 }
 
+double ripe_or_needs_none(double ripe_share, double needs_none) {
+  return needs_none + (1.0 - needs_none) * ripe_share;
+}
+
 double share_for_this_season(double alive, double ripe, double deferral_share) {
   return alive * ripe * (1.0 - deferral_share);
 }

@@ -25,6 +25,9 @@ inline constexpr double ripening_spread = 0.5;
 /// of it needs; 0 needed: all are. Requires: both not negative.
 [[nodiscard]] double ripe_share(double ripened_c_d, double needed_c_d);
 
+/// The same where seed may need no ripening at all, with a chance of 0..1.
+[[nodiscard]] double ripe_or_needs_none(double ripe_share, double needs_none);
+
 /// A share and the range in which about four in five cases lie.
 struct ShareRange {
   double share = 0.0;

@@ -4,6 +4,8 @@
 #include "planner/model/bench_climate.hpp"
 
 #include <algorithm>
+#include <cstddef>
+#include <iterator>
 #include <set>
 #include <tuple>
 #include <utility>
@@ -62,23 +64,20 @@ std::vector<AskedKind> asked_kinds(const LoadedGarden& garden,
   if (names.empty()) {
     return in_hand(garden);
   }
+  const std::vector<AskedKind> all_in_hand = in_hand(garden);
   std::vector<AskedKind> asked;
   for (const std::string& typed : names) {
     const RuleFor rule = typed_rule(*garden.catalogue, typed);
-    std::set<std::string> benches;
-    for (const Packet& packet : garden.packets) {
-      const Lookup lookup = garden.catalogue->rule_for(packet.taxon);
-      const bool same = lookup.found && (lookup.found->rule_name == rule.rule_name ||
-                                         genus_of(lookup.found->accepted) == rule.accepted);
-      if (same) {
-        benches.insert(bench_named(garden.garden, packet.bench).name);
-      }
-    }
-    if (benches.empty()) {
-      benches.insert(garden.garden.benches.front().name);
-    }
-    for (const std::string& bench : benches) {
-      asked.push_back({rule.rule_name, bench, rule});
+    const std::size_t before = asked.size();
+    std::copy_if(all_in_hand.begin(),
+                 all_in_hand.end(),
+                 std::back_inserter(asked),
+                 [&](const AskedKind& kind) {
+                   return kind.name == rule.rule_name ||
+                          genus_of(kind.rule.accepted) == rule.accepted;
+                 });
+    if (asked.size() == before) {
+      asked.push_back({rule.rule_name, garden.garden.benches.front().name, rule});
     }
   }
   return asked;

@@ -16,9 +16,10 @@ struct AskedKind {
   species_rules::RuleFor rule;
 };
 
-/// The kinds named, each on every bench that holds a packet of it (else on the first bench);
-/// nothing named: every kind in hand, in the order of the alphabet. Throws UsageError on a name the
-/// catalogue does not know, with the nearest right word.
+/// The kinds named, each on every bench that holds a packet of it. A genus stands for those of its
+/// kinds that are in hand, each by its own rule. What is named and not in hand is asked about on
+/// the first bench. Nothing named: every kind in hand, in the order of the alphabet. Throws
+/// UsageError on a name the catalogue does not know, with the nearest right word.
 [[nodiscard]] std::vector<AskedKind> asked_kinds(const LoadedGarden& garden,
                                                  const std::vector<std::string>& names);
 

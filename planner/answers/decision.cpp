@@ -282,7 +282,10 @@ void move_into_window(const Here& here, const WaterWindow& open, LineTiming& tim
   }
   tell_best_before(here, open, timing);
   if (here.allowed <= open.to) {
-    timing.water.no_later_than = open.to;
+    const bool hot = start_of(here.input.rule.rule) == Start::hot;
+    // The heat that it starts in has an end of its own.
+    timing.water.no_later_than =
+        hot ? std::min(open.to, timing.water.no_later_than.value_or(open.to)) : open.to;
   } else if (const std::optional<WaterWindow> left = here.window_from(here.allowed)) {
     timing.water.no_later_than = left->to;
   }

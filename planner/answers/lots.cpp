@@ -248,6 +248,20 @@ std::vector<Lot> lots_of(const std::vector<Sowing>& sowings, const Presence& pre
   return lots;
 }
 
+void tell_trays(const std::vector<Lot>& lots, std::vector<Sowing>& sowings) {
+  std::map<std::string_view, TrayPlace> places;
+  for (const Lot& lot : lots) {
+    for (const LotPacket& packet : lot.packets) {
+      places[packet.packet] = {lot.id, lot.waters};
+    }
+  }
+  for (Sowing& sowing : sowings) {
+    if (const auto place = places.find(sowing.packet); place != places.end()) {
+      sowing.tray = place->second;
+    }
+  }
+}
+
 std::string bench_and_start(const Lot& lot) {
   return bench_and_start(lot.bench, lot.start);
 }

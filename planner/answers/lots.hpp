@@ -25,6 +25,9 @@ inline constexpr int limit_step_k = 3;
 [[nodiscard]] std::vector<Lot> lots_of(const std::vector<Sowing>& sowings,
                                        const Presence& presence);
 
+/// Tells each sowing the tray that it stands in.
+void tell_trays(const std::vector<Lot>& lots, std::vector<Sowing>& sowings);
+
 /// What the names of a bench's groups of one start begin with: "cold-frame-cool".
 [[nodiscard]] std::string bench_and_start(const Lot& lot);
 

@@ -163,6 +163,7 @@ bool all_asked(const PlanRequest& request) {
 void add_work(const LoadedGarden& garden, PlanAnswer& answer) {
   const Presence presence{garden.today, garden.garden.away};
   answer.lots = lots_of(answer.sowings, presence);
+  tell_trays(answer.lots, answer.sowings);
   answer.no_day = without_day(answer.sowings, garden.today);
   answer.tasks = tasks_of(answer.lots, answer.sowings, presence);
 }

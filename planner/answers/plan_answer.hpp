@@ -52,6 +52,13 @@ struct SeedAnswer {
   double lost_by_waiting = 0.0; ///< share of today's living seed that dies within the coming year
 };
 
+/// The tray that a packet stands in. It is watered as one, so its day may be later than the
+/// packet's own.
+struct TrayPlace {
+  std::string tray;
+  std::optional<Date> first_water; ///< planned for; empty: the grower is away all that time
+};
+
 struct Sowing {
   std::string packet;
   std::string taxon; ///< as written
@@ -68,6 +75,7 @@ struct Sowing {
   std::optional<Date> sow_on;
   std::optional<Date> in_hand_from; ///< it is harvested or received after today
   FirstWater first_water;
+  std::optional<TrayPlace> tray; ///< empty: it has no day to be sown on, or none for first water
   SeedAnswer seed;
   std::optional<Expected> expected; ///< empty: seeds not counted, or no day of first water
   std::optional<int> keep_back; ///< of an irreplaceable packet: seeds to keep for another season

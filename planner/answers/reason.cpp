@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 126> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 127> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -63,6 +63,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 126> names{{
     {Code::harvest_guessed, "harvest_guessed"},
     {Code::store_unknown, "store_unknown"},
     {Code::seed_tested, "seed_tested"},
+    {Code::ripe_by_test, "ripe_by_test"},
     {Code::test_says_little, "test_says_little"},
     {Code::seed_not_ripe, "seed_not_ripe"},
     {Code::fleshy_at_once, "fleshy_at_once"},

@@ -66,6 +66,7 @@ enum class ReasonCode {
   harvest_guessed,  ///< first, last
   store_unknown,    ///< no value: how it was kept is not written
   seed_tested,      ///< sprouted, of, alive, on (may be left out)
+  ripe_by_test,     ///< ripe: share taken to be ripe then by age and store; its test says more
   test_says_little, ///< at_c (may be left out): it suited little of the seed
   seed_not_ripe,    ///< ripe_on (as it is kept), on_shelf (moved); either may be left out
   fleshy_at_once,   ///< no value

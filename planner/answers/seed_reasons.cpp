@@ -10,6 +10,9 @@ namespace {
 // From this half-life on a packet is said to keep.
 constexpr double keeps_half_life_years = 5.0;
 
+// What a test takes away of the belief in unripeness is told from here on.
+constexpr double tells_against_unripeness = 0.5;
+
 TestAnswer test_answer(const SeedTest& seed) {
   TestAnswer answer;
   answer.sprouted = seed.test.count.sprouted;
@@ -38,6 +41,10 @@ void add_test(const SeedTest& seed, SeedReasons& result) {
     tested.values.push_back({"on", seed.test.on});
   }
   result.reasons.push_back(std::move(tested));
+  if (seed.needs_no_ripening >= tells_against_unripeness) {
+    result.reasons.push_back(
+        {ReasonCode::ripe_by_test, {{"ripe", Share{rounded_share(seed.ripe_by_age)}}}});
+  }
   if (seed.fit >= little_fit) {
     return;
   }

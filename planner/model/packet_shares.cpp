@@ -50,7 +50,8 @@ const PacketShares::Told& PacketShares::told_by_test(Date day) {
     const SeedState with = seed_state(packet_, *rule_, then);
     const SeedState without = seed_state(untested, *rule_, then);
     entry->second = {ratio(with.alive, without.alive),
-                     ratio(with.germination, without.germination)};
+                     ratio(with.germination, without.germination),
+                     with.test ? with.test->needs_no_ripening : 0.0};
   }
   return entry->second;
 }
@@ -73,7 +74,8 @@ SeedShares PacketShares::on(Date day, const species_rules::SeedParameters& drawn
     }
   }
   const Told& told = told_by_test(then);
-  const double ripe = alive > 0.0 ? alive_and_ripe / alive : 0.0;
+  const double ripe_by_age = alive > 0.0 ? alive_and_ripe / alive : 0.0;
+  const double ripe = species_rules::ripe_or_needs_none(ripe_by_age, told.needs_no_ripening);
   const double germination =
       std::min(1.0, germination_of(drawn.germination_share) * told.germination);
   return {std::min(1.0, alive * told.alive) * germination, std::min(1.0, ripe)};

@@ -28,6 +28,7 @@ private:
   struct Told {
     double alive = 1.0;
     double germination = 1.0;
+    double needs_no_ripening = 0.0; ///< no factor: as SeedTest has it
   };
 
   /// One for each way it may have been kept; empty: its age is not known.

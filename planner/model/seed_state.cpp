@@ -53,6 +53,7 @@ struct Seed {
   Date first;  ///< earliest harvest …
   Date middle; ///< … and so on; none after today
   Date last;
+  double needs_no_ripening = 0.0; ///< by its germination test, 0..1
 
   [[nodiscard]] Histories histories(Date harvested) const {
     return store_histories(packet, harvested);
@@ -74,9 +75,15 @@ auto alive_on(Date day, const Seed& seed) {
   };
 }
 
+double ripe_after(const Seed& seed, double ripened_c_d, double needed_c_d) {
+  return species_rules::ripe_or_needs_none(species_rules::ripe_share(ripened_c_d, needed_c_d),
+                                           seed.needs_no_ripening);
+}
+
 auto ripe_on_day(Date day, const Seed& seed) {
   return [=, &seed](const std::vector<StoreStage>& stages) {
-    return species_rules::ripe_share(
+    return ripe_after(
+        seed,
         kept(stages, seed.middle, day, seed.storage).ripened_c_d(seed.ripening_base_c.value),
         seed.needed_c_d.value);
   };
@@ -95,6 +102,7 @@ double z_of(int i) {
 
 std::vector<double> drawn(const Estimate& estimate) {
   std::vector<double> values;
+  values.reserve(draws_of_an_estimate);
   for (int i = 0; i < draws_of_an_estimate; ++i) {
     values.push_back(std::max(0.0, species_rules::drawn_value(estimate, z_of(i), true)));
   }
@@ -112,6 +120,7 @@ std::vector<RipeningNeed> drawn_needs(const Seed& seed) {
   constexpr int step = 23;
   const std::vector<double> sums = drawn(seed.needed_c_d);
   std::vector<RipeningNeed> needs;
+  needs.reserve(sums.size());
   for (int i = 0; i < draws_of_an_estimate; ++i) {
     const double z = z_of(i * step % draws_of_an_estimate);
     needs.push_back({sums[static_cast<std::size_t>(i)],
@@ -168,9 +177,8 @@ ShareRange ripe_range_by_age(const Seed& seed, Date day) {
                      seed,
                      drawn_needs(seed),
                      day,
-                     [](const Kept& kept, const RipeningNeed& need) {
-                       return species_rules::ripe_share(kept.ripened_c_d(need.base_c),
-                                                        need.sum_c_d);
+                     [&](const Kept& kept, const RipeningNeed& need) {
+                       return ripe_after(seed, kept.ripened_c_d(need.base_c), need.sum_c_d);
                      });
 }
 
@@ -229,10 +237,10 @@ void judge_ripeness(SeedState& state, const Seed& seed, Date today) {
   const Histories histories = seed.histories(seed.middle);
   state.ripe_on_shelf = first_day(today, [&](Date day) {
     return half(mean_over(histories, [&](const std::vector<StoreStage>& stages) {
-      return species_rules::ripe_share(
-          kept(stages, seed.middle, today, seed.storage).ripened_c_d(base_c) +
-              a_day * days_between(today, day),
-          seed.needed_c_d.value);
+      return ripe_after(seed,
+                        kept(stages, seed.middle, today, seed.storage).ripened_c_d(base_c) +
+                            a_day * days_between(today, day),
+                        seed.needed_c_d.value);
     }));
   });
 }
@@ -253,7 +261,7 @@ void judge_alive(SeedState& state, const ShareRange& now, const ShareRange& next
 }
 
 void take_test(SeedState& state,
-               const Seed& seed,
+               Seed& seed,
                const species_rules::Rule& rule,
                const UsableTest& test,
                Date today) {
@@ -264,7 +272,8 @@ void take_test(SeedState& state,
           rule.seed.germination_share.value_or(usual_germination_share()))};
   const double ripe = aged_seed ? ripe_by_age(seed, test.on) : 1.0;
   const TestReading reading = read_test(test, rule, before, ripe);
-  state.test = SeedTest{test, reading.fit, reading.after.alive};
+  state.test = SeedTest{test, reading.fit, ripe, reading.needs_no_ripening, reading.after.alive};
+  seed.needs_no_ripening = reading.needs_no_ripening;
   state.germination = reading.after.germination.share;
   const Histories stores = seed.histories(aged_seed ? seed.middle : test.on);
   judge_alive(state,
@@ -277,14 +286,14 @@ void take_test(SeedState& state,
 SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date today) {
   const auto known_by = [&](Date day) { return std::min(day, today); };
   const DateRange harvested = packet.harvested.value_or(DateRange{today, today});
-  const Seed seed{packet,
-                  rule.seed.half_life_years.value_or(usual_half_life_years()),
-                  rule.seed.after_ripening_c_d.value_or(Estimate{}),
-                  rule.seed.after_ripening_base_c.value_or(species_rules::usual_ripening_base_c()),
-                  species_rules::storage_of(rule),
-                  known_by(harvested.first),
-                  known_by(harvested.middle()),
-                  known_by(harvested.last)};
+  Seed seed{packet,
+            rule.seed.half_life_years.value_or(usual_half_life_years()),
+            rule.seed.after_ripening_c_d.value_or(Estimate{}),
+            rule.seed.after_ripening_base_c.value_or(species_rules::usual_ripening_base_c()),
+            species_rules::storage_of(rule),
+            known_by(harvested.first),
+            known_by(harvested.middle()),
+            known_by(harvested.last)};
   SeedState state;
   state.store_known = store_known(packet);
   state.germination = species_rules::germination_of_living(
@@ -293,14 +302,16 @@ SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date
   if (packet.harvested) {
     state.age_years = days_between(seed.middle, today) / days_a_year;
     judge_alive(state, alive_by_age(seed, today), alive_by_age(seed, today + a_year));
-    judge_ripeness(state, seed, today);
-    state.alive_and_ripe = alive_and_ripe_by_age(seed, today);
   }
   const double untested = state.alive;
   if (const auto test = usable_test(packet, today)) {
     take_test(state, seed, rule, *test, today);
-    state.alive_and_ripe *= untested > 0.0 ? state.alive / untested : 0.0;
   }
+  if (packet.harvested) {
+    judge_ripeness(state, seed, today);
+    state.alive_and_ripe = alive_and_ripe_by_age(seed, today);
+  }
+  state.alive_and_ripe *= untested > 0.0 ? state.alive / untested : 0.0;
   return state;
 }
 

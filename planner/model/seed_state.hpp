@@ -23,6 +23,8 @@ inline constexpr double nothing_left_share = 0.02;
 struct SeedTest {
   UsableTest test;
   double fit = 0.0;                     ///< share of living seed that the test suited
+  double ripe_by_age = 1.0;             ///< share ripe on its day, by age and store
+  double needs_no_ripening = 0.0;       ///< how much of that it contradicts, 0..1
   species_rules::ShareRange alive_then; ///< what it says, on its day
 };
 
@@ -39,7 +41,8 @@ struct SeedState {
   double alive_high = fresh_share_alive;
   double alive_next_year = fresh_share_alive;
 
-  /// Share of it that has had the warm dry storage it needs; 1 where its age is not known.
+  /// Share of it that has had the warm dry storage it needs, or by its test needs none; 1 where
+  /// its age is not known.
   species_rules::ShareRange ripe_share{1.0, 1.0, 1.0};
   bool ripe = true;            ///< half of it has
   std::optional<Date> ripe_on; ///< when half will have, kept as planned; empty: never so

@@ -30,11 +30,15 @@ TestReading read_test(const UsableTest& test,
     fits = {species_rules::test_fit(seed, *test.at_c)};
   }
   for (double& fit : fits) {
-    fit = species_rules::share_for_this_season(fit, ripe_share, seed.deferral_share);
+    fit = species_rules::share_for_this_season(fit, 1.0, seed.deferral_share);
+  }
+  const double ripe_anyway = species_rules::needs_no_ripening(before, test.count, fits, ripe_share);
+  for (double& fit : fits) {
+    fit *= species_rules::ripe_or_needs_none(ripe_share, ripe_anyway);
   }
   const double mean =
       std::accumulate(fits.begin(), fits.end(), 0.0) / static_cast<double>(fits.size());
-  return {species_rules::after_test(before, test.count, fits), mean};
+  return {species_rules::after_test(before, test.count, fits), mean, ripe_anyway};
 }
 
 } // namespace nightsow::planner

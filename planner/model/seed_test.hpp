@@ -27,11 +27,13 @@ inline constexpr double little_fit = 0.5;
 struct TestReading {
   species_rules::SeedBelief after;
   double fit = 0.0;
+  double needs_no_ripening = 0.0; ///< as species_rules::needs_no_ripening
 };
 
 /// Unripe and deferring seed does not come up, however alive; nor does it at a temperature that its
 /// rule does not like. A test whose temperature is not written may have suited all of the rest, or
-/// no more than half (common practice, no source).
+/// no more than half (common practice, no source). Where more came up than unripe seed brings, the
+/// seed is taken for riper than `ripe_share`, its share by age and store on the day of the test.
 [[nodiscard]] TestReading read_test(const UsableTest& test,
                                     const species_rules::Rule& rule,
                                     const species_rules::SeedBelief& before,

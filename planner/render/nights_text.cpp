@@ -210,7 +210,7 @@ std::string nights_text(const NightsAnswer& answer, const TextStyle& style) {
                                     {"At or under", Align::left, true},
                                     {"Cool so far", Align::left, true},
                                     {"Enough?"},
-                                    {"Cool enough to act on (8 in 10)", Align::left, true}};
+                                    {"Enough from (8 in 10)", Align::left, true}};
   text += '\n' + heading_text("Are nights cool enough yet?", style);
   text +=
       rows.empty() ? "  Nothing here waits for cool nights.\n" : table_text(columns, rows, style);

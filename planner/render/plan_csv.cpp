@@ -3,7 +3,6 @@
 
 #include <fmt/format.h>
 
-#include <map>
 #include <string_view>
 #include <vector>
 
@@ -31,16 +30,6 @@ std::string row(const std::vector<std::string>& cells) {
   return line + "\r\n";
 }
 
-std::map<std::string_view, std::string_view> trays_of(const PlanAnswer& answer) {
-  std::map<std::string_view, std::string_view> trays;
-  for (const Lot& lot : answer.lots) {
-    for (const LotPacket& packet : lot.packets) {
-      trays[packet.packet] = lot.id;
-    }
-  }
-  return trays;
-}
-
 } // namespace
 
 std::string plan_csv(const PlanAnswer& answer) {
@@ -60,18 +49,16 @@ std::string plan_csv(const PlanAnswer& answer) {
                           "no_later_than",
                           "seedlings",
                           "plants"});
-  const auto trays = trays_of(answer);
   for (const Sowing& one : answer.sowings) {
     const Spread& water = one.first_water.expected;
     const auto& expected = one.expected;
-    const auto tray = trays.find(one.packet);
     text += row({one.packet,
                  one.taxon,
                  one.accepted,
                  one.start,
                  std::string{name_of(one.verdict)},
                  one.bench,
-                 tray != trays.end() ? std::string{tray->second} : "",
+                 one.tray ? one.tray->tray : "",
                  cell(one.seeds),
                  cell(one.how.pots),
                  cell(one.sow_on),

@@ -128,6 +128,16 @@ Json test_json(const TestAnswer& test) {
   return json;
 }
 
+Json tray_json(const std::optional<TrayPlace>& place) {
+  if (!place) {
+    return nullptr;
+  }
+  Json json;
+  json["tray"] = place->tray;
+  json["first_water"] = json_date(place->first_water);
+  return json;
+}
+
 Json seed_json(const SeedAnswer& seed) {
   Json json;
   json["age_years"] = json_number(seed.age_years);
@@ -180,6 +190,7 @@ Json sowing_json(const Sowing& sowing, Date today) {
   json["sow_on"] = json_date(sowing.sow_on);
   json["in_hand_from"] = json_date(sowing.in_hand_from);
   json["first_water"] = first_water_json(sowing, today);
+  json["tray"] = tray_json(sowing.tray);
   json["seed"] = seed_json(sowing.seed);
   json["seedlings"] = seedlings_json(sowing.expected);
   json["plants"] =

@@ -221,6 +221,16 @@ std::string look_text(const How& how) {
   return text.empty() ? text : text + ", counted from first water";
 }
 
+std::string tray_text(const std::optional<TrayPlace>& place, Date today) {
+  if (!place) {
+    return {};
+  }
+  return place->first_water ? fmt::format("{}; all of it gets first water about {}",
+                                          place->tray,
+                                          day_text(*place->first_water, today))
+                            : place->tray;
+}
+
 std::string every_text(int days) {
   return days == 1 ? "every day" : fmt::format("every {} days", days);
 }
@@ -285,6 +295,7 @@ std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& styl
   }
   text += under("losses", losses_text(sowing.expected));
   text += under("water when", condition_text(sowing.first_water, today, style));
+  text += under("tray", tray_text(sowing.tray, today));
   text += under("keep", keep_text(sowing.keep, today));
   text += under("compared", routes_text(sowing.routes, today));
   text += under("seed", seed_text(sowing.seed, today));

@@ -13,7 +13,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 96> most{{
+constexpr std::array<Wording, 97> most{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -225,6 +225,10 @@ constexpr std::array<Wording, 96> most{{
      "sprouted of alive on",
      "{sprouted} of {of} came up when it was tried[ on {on}]: by that, {alive} of it was alive "
      "then."},
+    {Code::ripe_by_test,
+     "ripe",
+     "Its test tells against waiting for it to ripen: by age and store {ripe} of it was ripe then, "
+     "and more came up than that brings."},
     {Code::test_says_little,
      "at_c",
      "The germination test says little:[ at {at_c} and] as ripe as the seed was, few could come up "

@@ -126,6 +126,20 @@ TEST(GerminationEvidence, ATestInTheColdSuitsNoHotStarter) {
   EXPECT_LT(test_fit(seed, 14), 0.2);
 }
 
+// By hand: ten in ten of sure seed, and ripeness of a half. Bayes: 0.1 against 0.9 / 2^10.
+TEST(GerminationEvidence, ATestTakesAwayAsMuchOfUnripenessAsByTheRuleOfBayes) {
+  const SeedBelief sure{all_of_it, all_of_it};
+  const double after = 0.1 / (0.1 + 0.9 / 1024.0);
+  EXPECT_NEAR(needs_no_ripening(sure, {10, 10}, right, 0.5), (after - 0.1) / 0.9, 1e-6);
+}
+
+TEST(GerminationEvidence, ATestThatIsNoLikelierOfRipeSeedLeavesUnripenessAsItWas) {
+  const SeedBelief sure{all_of_it, all_of_it};
+  EXPECT_EQ(needs_no_ripening(sure, {5, 10}, right, 0.5), 0.0);
+  EXPECT_EQ(needs_no_ripening(sure, {0, 10}, right, 0.0), 0.0);
+  EXPECT_NEAR(needs_no_ripening(sure, {10, 10}, right, 1.0), 0.0, 1e-12);
+}
+
 TEST(GerminationEvidence, TheGerminationOfLivingSeedIsThatOfFreshSeedWithoutItsDead) {
   const ShareRange germination = germination_of_living({0.6, 0.4, 0.98, {}});
   EXPECT_NEAR(germination.share, 0.6 / 0.95, 0.0001);

@@ -164,6 +164,21 @@ TEST_P(NightsOnBothHalves, AreTheSameForTheSameCall) {
   EXPECT_EQ(to_json(nights(here, {})), to_json(nights(here, {})));
 }
 
+TEST_P(NightsOnBothHalves, OfAGenusAreThoseOfItsKindsInHand) {
+  const auto of = [&](std::vector<std::string> packets) {
+    std::vector<std::string> names;
+    for (const GenusNights& line :
+         nights(garden(50, std::move(packets)), {.genera = {"Moraea"}}).genera) {
+      names.push_back(line.genus);
+    }
+    return names;
+  };
+  EXPECT_EQ(of({}), std::vector<std::string>{"Moraea"});
+  EXPECT_EQ(of({"Albuca, 20 seeds"}), std::vector<std::string>{"Moraea"});
+  EXPECT_EQ(of({"Moraea villosa, 20 seeds", "Moraea polystachya, 20 seeds"}),
+            (std::vector<std::string>{"Moraea polystachya", "Moraea villosa"}));
+}
+
 INSTANTIATE_TEST_SUITE_P(SouthAndNorth,
                          NightsOnBothHalves,
                          testing::Values(support::hottest_in_the_south,

@@ -70,7 +70,8 @@ TEST(SeedReasons, WhatIsGuessedIsARisk) {
 
 TEST(SeedReasons, ATestThatSuitedLittleIsSaidToSayLittle) {
   SeedState seed = aged(1, 0.9);
-  seed.test = SeedTest{{day("2026-02-01"), true, {3, 20}, 25.0}, little_fit, {0.8, 0.5, 0.9}};
+  seed.test =
+      SeedTest{{day("2026-02-01"), true, {3, 20}, 25.0}, little_fit, 1.0, 0.0, {0.8, 0.5, 0.9}};
   EXPECT_FALSE(says(seed_reasons({}, living(2), seed, true).risks, ReasonCode::test_says_little));
   seed.test->fit = little_fit - 0.01;
   const SeedReasons said = seed_reasons({}, living(2), seed, true);

@@ -165,6 +165,17 @@ TEST(SeedState, KeepsTheRipenessOfAnEarlierWarmStore) {
   EXPECT_FALSE(harvested(400, ", stored shelf to 2025-12-20; fridge").ripe); // 70
 }
 
+TEST(SeedState, IsRipeWhenItsTestShowsSoThoughItsStorageWouldNot) {
+  EXPECT_LT(harvested(60, ", stored fridge").ripe_share.share, 0.01);
+  const SeedState tried = harvested(60, ", stored fridge, tested 14/20 2026-11-10 10C");
+  EXPECT_GT(tried.ripe_share.share, 0.9);
+  EXPECT_TRUE(tried.ripe);
+  EXPECT_FALSE(tried.ripe_on);
+  EXPECT_NEAR(tried.alive_and_ripe, tried.alive, 0.1);
+  const SeedState failed = harvested(60, ", stored fridge, tested 0/20 2026-11-10 10C");
+  EXPECT_FALSE(failed.ripe);
+}
+
 TEST(SeedState, IsRipeWhenItsRuleAsksForNoStorage) {
   species_rules::Rule rule = two_years();
   rule.seed.after_ripening_c_d.reset();

@@ -60,7 +60,22 @@ TestReading reading(int sprouted, std::optional<double> at_c, double deferral, d
 TEST(SeedTest, SuitsTheSeedThatIsRipeAndDoesNotDefer) {
   EXPECT_NEAR(reading(10, 8.0, 0.0, 1.0).fit, 1.0, 0.05);
   EXPECT_NEAR(reading(10, 8.0, 0.25, 1.0).fit, 0.75 * reading(10, 8.0, 0.0, 1.0).fit, 1e-9);
-  EXPECT_NEAR(reading(10, 8.0, 0.0, 0.5).fit, 0.5 * reading(10, 8.0, 0.0, 1.0).fit, 1e-9);
+  EXPECT_NEAR(reading(3, 8.0, 0.0, 0.5).fit, 0.5 * reading(3, 8.0, 0.0, 1.0).fit, 1e-9);
+}
+
+// Of seed a twentieth of which is ripe, 14 of 20 do not come up.
+TEST(SeedTest, OutweighsUnripenessWhenMoreComesUpThanUnripeSeedBrings) {
+  const TestReading said = reading(14, 8.0, 0.0, 0.05);
+  EXPECT_GT(said.needs_no_ripening, 0.95);
+  EXPECT_NEAR(said.fit, reading(14, 8.0, 0.0, 1.0).fit, 0.05);
+  EXPECT_EQ(reading(0, 8.0, 0.0, 0.05).needs_no_ripening, 0.0);
+  EXPECT_EQ(reading(14, 8.0, 0.0, 1.0).needs_no_ripening, 0.0);
+}
+
+// What comes up in spite of warm nights speaks against the limit, not against unripeness.
+TEST(SeedTest, ThatSuitedFewForItsTemperatureSaysNoMoreOfRipeness) {
+  EXPECT_LT(reading(2, 30.0, 0.0, 0.5).needs_no_ripening,
+            reading(14, 8.0, 0.0, 0.5).needs_no_ripening);
 }
 
 // All of it, three quarters, half: a test of which no temperature is written.
