@@ -49,10 +49,6 @@ TaskKind main_kind(const Task& task) {
   return TaskKind::wake;
 }
 
-bool is_sowing(TaskKind kind) {
-  return kind == TaskKind::sow_dry || kind == TaskKind::sow_wet;
-}
-
 // The day on which each tray is sown for the first, second … time.
 using SownOn = std::map<std::pair<std::string_view, int>, Date>;
 

@@ -227,8 +227,7 @@ void mark_overdue_sowings(const SavedPlan& saved,
     }
   }
   for (Task& task : tasks) {
-    const bool sows = task.kind == TaskKind::sow_dry || task.kind == TaskKind::sow_wet;
-    if (!sows || task.done_on) {
+    if (!is_sowing(task.kind) || task.done_on) {
       continue;
     }
     for (const std::string& packet : task.packets) {
