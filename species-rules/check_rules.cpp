@@ -172,6 +172,11 @@ void check_seed(const Rule& rule, const RuleCheck& check) {
   check.expect(!ripening || ripening->value > 0.0 || ripening->high <= 0.0,
                "needs no after-ripening and perhaps some",
                "0 to 0 where it needs none, or a value over 0: half of such seed is judged unripe");
+  check.expect(!is(seedling.first_rest, FirstRestWay::dies) ||
+                   (!is(seedling.transplant, Transplant::after_first_rest) &&
+                    !is(seedling.transplant, Transplant::late)),
+               "is pricked out later than it lives",
+               "transplant \"easy\" or \"never\" where first_rest is \"dies\"");
 }
 
 void check_whole_rule(const std::string& name,

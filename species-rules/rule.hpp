@@ -24,6 +24,14 @@ enum class Mat { needed, helpful, useless, harmful };
 enum class MatAtNight { on, off };
 enum class PotDepth { shallow, standard, deep, very_deep };
 enum class Transplant { easy, after_first_rest, late, never };
+/// How the plant passes its first resting season: the hot one of winter growers, the cool one of
+/// summer growers.
+enum class FirstRestWay {
+  dry,          ///< let go dry, shaded, with a sip now and then
+  barely_moist, ///< rests or nearly so, and is not dried off
+  none,         ///< evergreen: goes on being watered
+  dies,         ///< annual: sets seed and dies
+};
 enum class HumidityCover { useful, useless, harmful };
 enum class Swing { needed, helpful, indifferent };
 enum class Treatment { needed, helpful, useless, harmful };
@@ -94,6 +102,7 @@ struct SeedlingRule {
   std::optional<Estimate> last_look_days;
   std::optional<Estimate> growth_needed_days;
   std::optional<Estimate> rest_sum;
+  std::optional<Choice<FirstRestWay>> first_rest;
   std::optional<Estimate> seedling_frost_c;       ///< under sixty days old
   std::optional<Estimate> older_seedling_frost_c; ///< later
   std::optional<Estimate> seedling_heat_c;        ///< under thirty days old
@@ -210,6 +219,15 @@ template <> struct Words<Transplant> {
       {Transplant::after_first_rest, "after_first_rest"},
       {Transplant::late, "late"},
       {Transplant::never, "never"},
+  }};
+};
+
+template <> struct Words<FirstRestWay> {
+  static constexpr std::array<std::pair<FirstRestWay, std::string_view>, 4> table{{
+      {FirstRestWay::dry, "dry"},
+      {FirstRestWay::barely_moist, "barely_moist"},
+      {FirstRestWay::none, "none"},
+      {FirstRestWay::dies, "dies"},
   }};
 };
 

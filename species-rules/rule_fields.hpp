@@ -127,12 +127,14 @@ void for_each_seedling_field(SeedlingRuleType& seedling, Visitor& visit) {
         seedling.first_look_days);
   visit(Field{"main_look_days", "days", 0, 1000, true, "most seedlings after first water"},
         seedling.main_look_days);
-  visit(Field{"last_look_days", "days", 0, 1500, true, "then give the pot its dry rest"},
+  visit(Field{"last_look_days", "days", 0, 1500, true, "then nothing more comes this season"},
         seedling.last_look_days);
   visit(Field{"growth_needed_days", "days", 0, 1000, true, "good days before its first rest"},
         seedling.growth_needed_days);
   visit(Field{"rest_sum", "", 1, 200, false, "warmth that begins its first rest"},
         seedling.rest_sum);
+  visit(Field{"first_rest", "", 0, 0, true, "how it passes its first resting season"},
+        seedling.first_rest);
   visit(Field{"seedling_frost_c", "°C", -20, 15, true, "coldest a young seedling stands"},
         seedling.seedling_frost_c);
   visit(Field{"older_seedling_frost_c", "°C", -25, 15, true, "coldest after sixty days"},

@@ -87,6 +87,8 @@ SeedParameters seed_parameters(const Rule& rule) {
   seed.growth_needed_days = value_or(rule.seedling.growth_needed_days, 70.0);
   seed.rest_sum = value_or(rule.seedling.rest_sum, default_rest_sum);
   seed.wake_above_limit_k = value_or(rule.gate.wake_above_limit_k, 2.0);
+  seed.first_rest = first_rest_of(rule);
+  seed.pot_may_go_dry = pot_may_go_dry(rule);
   return seed;
 }
 
@@ -99,6 +101,16 @@ SeedStorage storage_of(const Rule& rule) {
   const bool dies_dry = (rule.gate.start && rule.gate.start->value == Start::at_once) ||
                         (rule.seed.size && rule.seed.size->value == SeedSize::fleshy);
   return dies_dry ? SeedStorage::recalcitrant : SeedStorage::orthodox;
+}
+
+FirstRestWay first_rest_of(const Rule& rule) {
+  return word_or(rule.seedling.first_rest, FirstRestWay::dry);
+}
+
+bool pot_may_go_dry(const Rule& rule) {
+  const FirstRestWay way = first_rest_of(rule);
+  return (way == FirstRestWay::dry || way == FirstRestWay::dies) &&
+         storage_of(rule) == SeedStorage::orthodox;
 }
 
 } // namespace nightsow::species_rules

@@ -42,6 +42,8 @@ struct SeedParameters {
   double growth_needed_days = 0.0;
   double rest_sum = 0.0;
   double wake_above_limit_k = 0.0;
+  FirstRestWay first_rest = FirstRestWay::dry;
+  bool pot_may_go_dry = true; ///< see below
 };
 
 /// The rule's own values. What it leaves open is what is usual; catalogue rules leave nothing open
@@ -54,5 +56,12 @@ struct SeedParameters {
 
 /// How seed of this rule takes to drying.
 [[nodiscard]] SeedStorage storage_of(const Rule& rule);
+
+/// How it passes its first resting season; where the rule does not say, dry.
+[[nodiscard]] FirstRestWay first_rest_of(const Rule& rule);
+
+/// Whether a pot in which nothing came up may be let go dry: not with kinds that are never dried
+/// off, nor with seed that dies dry. Seed of annuals may.
+[[nodiscard]] bool pot_may_go_dry(const Rule& rule);
 
 } // namespace nightsow::species_rules

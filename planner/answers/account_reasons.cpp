@@ -79,7 +79,8 @@ Reason step_reason(NextStep step,
     if (*until <= today) {
       return {ReasonCode::account_water_again, {{"seeds", sound}}};
     }
-    return {ReasonCode::account_keep, {{"seeds", sound}, {"when", *until}}};
+    return {ReasonCode::account_keep,
+            {{"seeds", sound}, {seed.pot_may_go_dry ? "dry" : "moist", *until}}};
   case NextStep::sow_again:
     return {ReasonCode::account_sow_again, {{"seeds", sound}}};
   case NextStep::stop:

@@ -7,9 +7,11 @@
 #include "planner/answers/plan_line.hpp"
 #include "planner/answers/pot_prospects.hpp"
 #include "planner/answers/recorded_work.hpp"
+#include "planner/answers/resting_work.hpp"
 #include "planner/answers/work_facts.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/usual_looks.hpp"
+#include "species-rules/seed_parameters.hpp"
 
 #include <algorithm>
 #include <array>
@@ -22,9 +24,8 @@ namespace nightsow::planner {
 
 namespace {
 
-// Where a rule says nothing (common practice, no source).
-constexpr double usual_wake_above_k = 2.0;
-constexpr int usual_keep_seasons = 3;
+using species_rules::FirstRestWay;
+
 // Water so long before nights hold already woke the pot.
 constexpr Days near_wake{14};
 // Where no season tells, the looks at a pot are asked for so long.
@@ -102,6 +103,8 @@ void add_work(const Pot& of, const WorkFacts& facts, CarriedPot& pot) {
   needs.mat = facts.on_mat;
   needs.shade = facts.shade_first_year;
   needs.defers = facts.defers;
+  needs.may_go_dry = facts.may_go_dry;
+  needs.first_rest = species_rules::first_rest_of(of.rule.rule);
   needs.rests = facts.rests;
   pot.work = recorded_work(of.garden.records, of.sowing, pot.first_water, needs, of.garden.today);
 }
@@ -141,10 +144,6 @@ void set_dry(const Pot& of,
   }
   pot.work = recorded_work(of.garden.records, of.sowing, std::nullopt, {}, of.garden.today);
   pot.reasons.insert(pot.reasons.begin(), {ReasonCode::sown_dry, {{"on", pot.sown_on}}});
-}
-
-bool grows_in_summer(const species_rules::Rule& rule) {
-  return rule.gate.growth && rule.gate.growth->value == species_rules::Growth::summer;
 }
 
 /// When a pot from an earlier season wakes in the season at hand.
@@ -209,12 +208,13 @@ Wake wake_of(const Pot& of, BenchSeasons& seasons, const climate::Season& season
   return wake;
 }
 
+// `wakes`: when what rests in the pot is watered again.
 void add_seed_left(const Pot& of,
                    BenchSeasons& seasons,
                    const climate::Season& season,
+                   const std::optional<Date>& wakes,
                    CarriedPot& pot) {
   const int missing = pot.seeds - of.seen.ever_up;
-  const std::optional<Date> wakes = day_of_water(pot.verdict, pot.water, of.garden.today);
   if (missing > 0 && wakes) {
     const auto prospects = pot_prospects(
         of.garden, seasons, {of.rule, of.sowing, of.bench, *pot.first_water}, season, *wakes);
@@ -228,7 +228,9 @@ void add_seed_left(const Pot& of,
   if (!pot.alive) {
     pot.reasons.push_back({ReasonCode::count_not_recorded, {}});
   }
-  if (pot.alive && *pot.alive == 0 && pot.cool_seasons >= pot.keep_seasons) {
+  const bool none_alive =
+      (pot.alive && *pot.alive == 0) || first_rest_of(of.rule.rule) == FirstRestWay::dies;
+  if (none_alive && pot.cool_seasons >= pot.keep_seasons) {
     pot.reasons.push_back({ReasonCode::press_before_emptying, {{"seasons", pot.cool_seasons}}});
   } else if (missing > 0) {
     pot.reasons.push_back(
@@ -236,23 +238,54 @@ void add_seed_left(const Pot& of,
   }
 }
 
-void set_resting(Wake wake, CarriedPot& pot) {
+void set_resting(const species_rules::Rule& rule, Wake wake, CarriedPot& pot) {
   pot.stage = PotStage::resting;
   pot.verdict = wake.verdict;
   pot.water = std::move(wake.water);
+  if (first_rest_of(rule) == FirstRestWay::dies) {
+    pot.reasons.push_back({ReasonCode::annual_over, {}});
+  }
   if (wake.verdict == Verdict::water_now && wake.since) {
     pot.water_due_since = wake.since;
     pot.reasons.push_back({ReasonCode::wake_due, {{"since", *wake.since}}});
   }
   pot.reasons.insert(pot.reasons.end(), wake.reasons.begin(), wake.reasons.end());
+  if (!pot_may_go_dry(rule)) {
+    pot.reasons.push_back({ReasonCode::not_dried_off, {}});
+  }
 }
 
-void set_growing(const std::optional<Date>& rests, CarriedPot& pot) {
+void set_growing(const species_rules::Rule& rule,
+                 const std::optional<Date>& rests,
+                 CarriedPot& pot) {
   pot.stage = PotStage::growing;
   pot.rests = rests;
   if (rests) {
-    pot.reasons.push_back({ReasonCode::rests_from, {{"rest", *rests}}});
+    pot.reasons.push_back(rests_reason(first_rest_of(rule), *rests));
   }
+}
+
+// Where nothing is alive in the pot, its seed rests as other seed does.
+bool stays_awake(const Pot& of) {
+  return first_rest_of(of.rule.rule) == FirstRestWay::none && of.seen.alive != 0;
+}
+
+// What the resting season brings to a pot that grows, as far as it lies ahead.
+void add_resting_work(const Pot& of, const std::optional<Date>& rests, CarriedPot& pot) {
+  if (rests && *rests > of.garden.today) {
+    pot.work.push_back({resting_task(first_rest_of(of.rule.rule)), *rests, false, {}});
+  }
+}
+
+void set_evergreen(const Pot& of,
+                   BenchSeasons& seasons,
+                   const climate::Season& season,
+                   const std::optional<Date>& rests,
+                   CarriedPot& pot) {
+  set_growing(of.rule.rule, rests, pot);
+  add_resting_work(of, rests, pot);
+  const Wake wake = wake_of(of, seasons, season);
+  add_seed_left(of, seasons, season, day_of_water(wake.verdict, wake.water, of.garden.today), pot);
 }
 
 WorkFacts facts_of(const Pot& of,
@@ -268,8 +301,8 @@ void set_watered(const Pot& of,
                  const climate::Season& season,
                  CarriedPot& pot) {
   const Date today = of.garden.today;
-  const climate::Phases& phases = *seasons.station().turning.phases;
-  const climate::Season first = season_planned_on(phases, *pot.first_water);
+  const climate::Season first =
+      season_planned_on(*seasons.station().turning.phases, *pot.first_water);
   const WorkFacts facts = facts_of(of, seasons, season);
   pot.keep_seasons = facts.keep_seasons.value_or(usual_keep_seasons);
   pot.cool_seasons = std::max(0, season.name - first.name);
@@ -278,15 +311,24 @@ void set_watered(const Pot& of,
   }
   if (facts.rests && today >= *facts.rests && season.planning_begins <= today) {
     ++pot.cool_seasons;
-    const bool summer = grows_in_summer(of.rule.rule);
-    set_resting(wake_on(facts.wakes.value_or(season.next_planning_begins),
+    if (stays_awake(of)) {
+      set_growing(of.rule.rule, facts.rests, pot);
+      return;
+    }
+    set_resting(of.rule.rule,
+                wake_on(facts.wakes.value_or(season.next_planning_begins),
                         today,
-                        summer ? ReasonCode::wakes_in_warmth : ReasonCode::next_window),
+                        grows_in_summer(of.rule.rule) ? ReasonCode::wakes_in_warmth
+                                                      : ReasonCode::next_window),
                 pot);
     return;
   }
   if (first.name >= season.name) {
-    set_growing(facts.rests, pot);
+    set_growing(of.rule.rule, facts.rests, pot);
+    return;
+  }
+  if (stays_awake(of)) {
+    set_evergreen(of, seasons, season, facts.rests, pot);
     return;
   }
   Wake wake = wake_of(of, seasons, season);
@@ -294,15 +336,13 @@ void set_watered(const Pot& of,
       wake.since ? wetted_from(of.garden.records, of.sowing.id, *wake.since - near_wake)
                  : std::nullopt;
   if (woken) {
-    set_growing(facts.rests, pot);
+    set_growing(of.rule.rule, facts.rests, pot);
     pot.work = {{TaskKind::wake, *woken, true, {}}};
-    if (facts.rests) {
-      pot.work.push_back({TaskKind::rest, *facts.rests, false, {}});
-    }
+    add_resting_work(of, facts.rests, pot);
     return;
   }
-  set_resting(std::move(wake), pot);
-  add_seed_left(of, seasons, season, pot);
+  set_resting(of.rule.rule, std::move(wake), pot);
+  add_seed_left(of, seasons, season, day_of_water(pot.verdict, pot.water, of.garden.today), pot);
 }
 
 } // namespace
@@ -332,6 +372,7 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
   const species_rules::Rule& rule = lookup.found->rule;
   pot.accepted = lookup.found->accepted;
   pot.start = species_rules::word_of(start_of(rule));
+  pot.first_rest = species_rules::word_of(species_rules::first_rest_of(rule));
   set_first_water(garden, sowing, pot);
   const Packet packet = packet_as_sown(sowing, pot.bench);
   const Pot of{garden,
@@ -346,7 +387,7 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
   } else if (season) {
     set_watered(of, seasons, *season, pot);
   } else {
-    set_growing(std::nullopt, pot);
+    set_growing(rule, std::nullopt, pot);
     if (days_between(*pot.first_water, garden.today) <= days_of_looks) {
       add_work(of, facts_of(of, seasons, std::nullopt), pot);
     }

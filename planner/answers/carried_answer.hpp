@@ -38,7 +38,8 @@ struct CarriedPot {
   PotStage stage = PotStage::resting;
   Verdict verdict = Verdict::wait;  ///< of its next water
   FirstWater water;                 ///< the next one: first water, or that which wakes it
-  std::optional<Date> rests;        ///< of what grows: when it usually goes to rest
+  std::string first_rest;           ///< as in How; empty: no rule is known
+  std::optional<Date> rests;        ///< of what grows: when its resting season usually begins
   int cool_seasons = 0;             ///< past, with water
   int keep_seasons = 0;             ///< before a pot may be emptied
   std::optional<NumberSpread> more; ///< seedlings still to come in the season at hand

@@ -6,6 +6,7 @@
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/usual_looks.hpp"
 #include "species-rules/growth.hpp"
+#include "species-rules/seed_parameters.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -64,8 +65,12 @@ void set_latest_day(const LineInput& input,
                     LineTiming& timing) {
   const species_rules::SeedlingRule& seedling = input.rule.rule.seedling;
   const double days = value_or(seedling.growth_needed_days, usual_growth_days);
-  const FirstRest rest =
-      rest_by_heat(climate, season, value_or(seedling.rest_sum, species_rules::default_rest_sum));
+  const species_rules::FirstRestWay way = species_rules::first_rest_of(input.rule.rule);
+  const FirstRest rest = growth_ends(climate,
+                                     season,
+                                     GrowingSeason::winter,
+                                     value_or(seedling.rest_sum, species_rules::default_rest_sum),
+                                     way);
   timing.water.no_later_than = latest_first_water(
       climate,
       GrowingSeason::winter,
@@ -83,15 +88,15 @@ void set_latest_day(const LineInput& input,
   const ReasonCode code =
       timing.water.no_later_than ? ReasonCode::growth_before_rest : ReasonCode::season_too_short;
   std::vector<Reason>& list = timing.water.no_later_than ? timing.reasons : timing.risks;
-  list.push_back({code, {{"days", static_cast<int>(std::lround(days))}, {"rest", rest.begins}}});
-  if (!rest.reached) {
+  const Reason needs{
+      code, {{"days", static_cast<int>(std::lround(days))}, growth_end_value(way, rest.begins)}};
+  list.push_back(needs);
+  if (!rest.reached && way != species_rules::FirstRestWay::none) {
     timing.reasons.push_back({ReasonCode::no_rest_by_heat, {}});
   }
   const std::optional<Date>& expected = timing.water.expected.p50;
   if (timing.water.no_later_than && expected && *expected > *timing.water.no_later_than) {
-    timing.risks.push_back(
-        {ReasonCode::season_too_short,
-         {{"days", static_cast<int>(std::lround(days))}, {"rest", rest.begins}}});
+    timing.risks.push_back({ReasonCode::season_too_short, needs.values});
   }
 }
 

@@ -13,7 +13,7 @@ using species_rules::Start;
 
 constexpr double openness_of_words = 0.5;
 
-constexpr std::array<DecidingField, 25> fields{{
+constexpr std::array<DecidingField, 26> fields{{
     {"start",
      "what starts the seed",
      5,
@@ -67,6 +67,15 @@ constexpr std::array<DecidingField, 25> fields{{
      "Seedlings rested in the season in which they grow are lost.",
      "Go on watering a few seedlings through the season in which they should rest, and see "
      "whether they grow."},
+    {"first_rest",
+     "how it passes its first rest",
+     4,
+     1,
+     false,
+     Concerns::all,
+     "Evergreens that are dried off are lost, and bulbs that are kept wet rot.",
+     "Let half of the seedlings of a sowing go dry in their resting season and keep the others "
+     "barely moist, pot by pot, and count what is back."},
     {"deferral_share",
      "the share that waits a year longer",
      4,

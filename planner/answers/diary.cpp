@@ -15,6 +15,7 @@ TaskKind main_kind(const Task& task) {
   switch (task.kind) {
   case TaskKind::get_ready:
   case TaskKind::sow_dry:
+  case TaskKind::sow_wet:
     return TaskKind::sow_dry;
   case TaskKind::first_water:
   case TaskKind::mat_on:
@@ -30,13 +31,17 @@ TaskKind main_kind(const Task& task) {
   case TaskKind::dry_rest:
   case TaskKind::re_wet:
   case TaskKind::rest:
+  case TaskKind::rest_moist:
+  case TaskKind::keep_watering:
+  case TaskKind::gather_seed:
   case TaskKind::carry_on:
   case TaskKind::carry_over:
     return TaskKind::rest;
   case TaskKind::shade:
     return task.number == 1 ? TaskKind::first_look : TaskKind::wake;
-  case TaskKind::wake:
   case TaskKind::prick_out:
+    return task.number == 1 ? TaskKind::main_look : TaskKind::wake;
+  case TaskKind::wake:
   case TaskKind::leave:
   case TaskKind::pot_on:
     break;
@@ -50,7 +55,7 @@ using SownOn = std::map<std::pair<std::string_view, int>, Date>;
 SownOn sowing_days(const std::vector<Task>& tasks) {
   SownOn days;
   for (const Task& task : tasks) {
-    if (task.kind == TaskKind::sow_dry) {
+    if (is_sowing(task.kind)) {
       days[{task.lot, task.number}] = task.on;
     }
   }
@@ -100,7 +105,8 @@ Date day_of(const DiaryEntry& entry) {
   std::optional<Date> open;
   std::optional<Date> done;
   for (const Task& task : entry.tasks) {
-    if (task.kind != entry.kind && entry.kind != TaskKind::rest) {
+    const bool sown = is_sowing(entry.kind) && is_sowing(task.kind);
+    if (task.kind != entry.kind && !sown && entry.kind != TaskKind::rest) {
       continue;
     }
     if (task.done_on) {

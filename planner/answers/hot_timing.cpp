@@ -7,6 +7,7 @@
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/usual_looks.hpp"
 #include "species-rules/growth.hpp"
+#include "species-rules/seed_parameters.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -31,6 +32,7 @@ HotNeeds needs_of(const species_rules::Rule& rule) {
   const bool winter = rule.gate.growth && rule.gate.growth->value == Growth::winter;
   needs.grows = winter ? GrowingSeason::winter : GrowingSeason::summer;
   needs.uses_mat = uses_mat(rule);
+  needs.first_rest = species_rules::first_rest_of(rule);
   return needs;
 }
 
@@ -110,7 +112,7 @@ LineTiming hot_timing(const LineInput& input,
   // What stands in the way comes first.
   timing.reasons.insert(too_cool ? timing.reasons.begin() : timing.reasons.end(), warmth);
   const NamedValue days{"days", static_cast<int>(std::lround(needs.growth_needed_days))};
-  const NamedValue rest{"rest", window.rest.begins};
+  const NamedValue rest = growth_end_value(needs.first_rest, window.rest.begins);
   if (window.season_too_short) {
     timing.risks.push_back({ReasonCode::season_too_short, {days, rest}});
   } else {

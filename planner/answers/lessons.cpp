@@ -114,10 +114,11 @@ void add_counting(const ReviewAnswer& review, std::vector<Lesson>& list) {
     if (line.outcome == "not_counted") {
       uncounted.add(line, line.seeds, line.seeds);
     }
-    if (review.rest_is_over && line.came.value_or(0) - line.dead > 0 && !line.back) {
+    const bool judged_by_rest = review.rest_is_over && !line.annual;
+    if (judged_by_rest && line.came.value_or(0) - line.dead > 0 && !line.back) {
       unjudged.add(line, *line.came - line.dead, *line.came - line.dead);
     }
-    if (line.back && line.promised && *line.back < line.promised->plants.p10) {
+    if (line.back && !line.annual && line.promised && *line.back < line.promised->plants.p10) {
       lost.add(line, line.came.value_or(0) - *line.back, line.promised->plants.mean - *line.back);
     }
   }

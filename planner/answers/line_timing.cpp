@@ -29,6 +29,11 @@ Reason window_passed(Date no_later_than) {
   return {ReasonCode::window_passed, {{"no_later_than", no_later_than}}};
 }
 
+NamedValue growth_end_value(species_rules::FirstRestWay way, Date ends) {
+  using species_rules::FirstRestWay;
+  return {way == FirstRestWay::none ? "hot" : way == FirstRestWay::dies ? "ends" : "rest", ends};
+}
+
 void keep_from(Date first, Spread& expected) {
   for (std::optional<Date>* date : {&expected.p10, &expected.p50, &expected.p90}) {
     if (*date) {

@@ -45,6 +45,10 @@ struct LineTiming {
 /// The last day of first water lies behind.
 [[nodiscard]] Reason window_passed(Date no_later_than);
 
+/// What ends the time to grow, as reasons name it: the first rest of kinds that rest, the height of
+/// the next hot season of evergreens, the end of annuals.
+[[nodiscard]] NamedValue growth_end_value(species_rules::FirstRestWay way, Date ends);
+
 /// Moves what is expected before `first` to it: a day on which nights held weeks ago is no day to
 /// water on.
 void keep_from(Date first, Spread& expected);

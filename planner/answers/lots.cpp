@@ -112,12 +112,16 @@ std::optional<Ready> ready(const Sowing& sowing, Date today) {
   return Ready{&sowing, std::max(from, *sowing.sow_on)};
 }
 
-// All of the group would be watered when the one that is ready last is: still in time for each, and
+// Seed that dies dry waits for no other: only what is sown on one day stands together. All of any
+// other group would be watered when the one that is ready last is: still in time for each, and
 // near the first. Groups are filled by the day on which their members are ready.
 bool may_join(const Group& group, const Ready& last) {
   const Ready& first = group.front();
   if (first.sowing->verdict != last.sowing->verdict) {
     return false;
+  }
+  if (last.sowing->start == "at_once") {
+    return last.on == first.on;
   }
   const int near = last.sowing->verdict == Verdict::water_now ? near_days_now : near_days;
   return last.on <= first.on + Days{near} &&

@@ -112,7 +112,8 @@ struct LotPacket {
 
 /// Pots that are worked on together: one bench, first water on one condition and one day, one kind
 /// of cover, bag and mat. One tray or several. Packets are sown dry on their own days and stand
-/// until the last of them is in.
+/// until the last of them is in; seed that is sown at once stands only with what is sown on its
+/// day.
 struct Lot {
   bool carried = false; ///< pots that have been sown
   std::string id;       ///< made of what its packets share; other trays do not change it

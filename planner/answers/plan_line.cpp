@@ -44,6 +44,7 @@ How how_of(const species_rules::Rule& rule) {
   how.humidity_cover = word(rule.sowing.humidity_cover);
   how.light = word(rule.sowing.light);
   how.transplant = word(rule.seedling.transplant);
+  how.first_rest = word(rule.seedling.first_rest);
   how.nick = word(rule.sowing.scarify);
   how.first_look_days = whole(rule.seedling.first_look_days);
   how.main_look_days = whole(rule.seedling.main_look_days);

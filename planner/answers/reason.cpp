@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 127> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 129> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -96,6 +96,8 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 127> names{{
     {Code::no_packets, "no_packets"},
     {Code::sown_dry, "sown_dry"},
     {Code::rests_from, "rests_from"},
+    {Code::not_dried_off, "not_dried_off"},
+    {Code::annual_over, "annual_over"},
     {Code::wakes_when_cool, "wakes_when_cool"},
     {Code::wakes_in_warmth, "wakes_in_warmth"},
     {Code::wake_due, "wake_due"},

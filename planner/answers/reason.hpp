@@ -54,9 +54,9 @@ enum class ReasonCode {
   mat_gives,          ///< plants, other (without it), kwh, price (the last two may be left out)
   mat_gives_alike,    ///< plants, with it or without; kwh, price (may be left out)
   mat_left_off,       ///< plants, other (with it): the line is planned without
-  growth_before_rest, ///< days, rest
+  growth_before_rest, ///< days, and when it has to be grown: as growth_end_value
   no_rest_by_heat,    ///< no value
-  season_too_short,   ///< days, rest
+  season_too_short,   ///< the same
   // Seed.
   seed_fading,      ///< alive, age_years
   seed_fades_first, ///< alive, age_years: it waits for another season all the same
@@ -102,7 +102,9 @@ enum class ReasonCode {
   no_packets,      ///< no value
   // Pots that have been sown.
   sown_dry,              ///< on: no first water is written down
-  rests_from,            ///< rest
+  rests_from,            ///< rest, moist (rests barely moist), evergreen, or annual: from then on
+  not_dried_off,         ///< no value: until it wakes it is kept barely moist
+  annual_over,           ///< no value: its plants have set seed and died
   wakes_when_cool,       ///< limit_c, bench
   wakes_in_warmth,       ///< when
   wake_due,              ///< since: nights hold, and no water since is written down
@@ -129,13 +131,14 @@ enum class ReasonCode {
   account_water_first, ///< sowing
   account_cool_it,     ///< seeds, limit_c
   account_warm_it,     ///< seeds, limit_c
-  account_keep,        ///< seeds, when
-  account_sow_again,   ///< seeds
-  account_stop,        ///< no value
-  account_all_up,      ///< no value
-  account_how_sure,    ///< sure, share
-  account_unlike_rule, ///< up, low, high, rule
-  account_press,       ///< sowing
+  account_keep, ///< seeds, and when it is watered again: dry, or moist (kept barely moist until
+                ///< then)
+  account_sow_again,        ///< seeds
+  account_stop,             ///< no value
+  account_all_up,           ///< no value
+  account_how_sure,         ///< sure, share
+  account_unlike_rule,      ///< up, low, high, rule
+  account_press,            ///< sowing
   account_nothing_reckoned, ///< no value
   first_water_taken,        ///< on
   watered_again_taken,      ///< when

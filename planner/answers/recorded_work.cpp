@@ -1,5 +1,6 @@
 #include "planner/answers/recorded_work.hpp"
 
+#include "planner/answers/resting_work.hpp"
 #include "planner/answers/tasks.hpp"
 
 #include <algorithm>
@@ -169,14 +170,14 @@ private:
     const Date due = water_ + Days{needs_.last_look_days};
     const Date wet = dried.value_or(std::max(due, today_)) + Days{dry_rest_days};
     const bool in_time = !needs_.rests || wet < *needs_.rests;
-    const bool wanted = needs_.defers && !seedlings_ && in_time;
+    const bool wanted = needs_.defers && needs_.may_go_dry && !seedlings_ && in_time;
     add_if_wanted(TaskKind::dry_rest, wanted, dried, due);
     const auto wetted = dried ? told_.water_from(*dried) : std::nullopt;
     if (dried || (wanted && due + Days{late_work_days} >= today_)) {
       add_if_wanted(TaskKind::re_wet, true, wetted, wet);
     }
     if (needs_.rests && *needs_.rests > today_ && (seedlings_ || !dried || wetted)) {
-      work_.push_back({TaskKind::rest, *needs_.rests, false, {}});
+      work_.push_back({resting_task(needs_.first_rest), *needs_.rests, false, {}});
     }
   }
 
@@ -226,7 +227,7 @@ void mark_overdue_sowings(const SavedPlan& saved,
     }
   }
   for (Task& task : tasks) {
-    if (task.kind != TaskKind::sow_dry || task.done_on) {
+    if (!is_sowing(task.kind) || task.done_on) {
       continue;
     }
     for (const std::string& packet : task.packets) {

@@ -3,6 +3,7 @@
 #include "planner/answers/work_answer.hpp"
 #include "planner/garden/records.hpp"
 #include "planner/garden/saved_plan.hpp"
+#include "species-rules/rule.hpp"
 
 #include <optional>
 #include <vector>
@@ -22,8 +23,10 @@ struct PotNeeds {
   bool bag = false;            ///< until the first seedlings are up
   bool mat = false;            ///< and the garden has one
   std::optional<double> shade; ///< share of the sun kept off in the first year
-  bool defers = false;         ///< pots in which nothing came are let go dry and wetted again
-  std::optional<Date> rests;   ///< first rest
+  bool defers = false;         ///< enough waits to keep the pots in which nothing came
+  std::optional<Date> rests;   ///< first resting season
+  bool may_go_dry = true;      ///< those pots are let go dry, and wetted again
+  species_rules::FirstRestWay first_rest = species_rules::FirstRestWay::dry;
 };
 
 /// The work on a sowing in the season of its first water, by date: what the record tells of as done

@@ -8,6 +8,7 @@
 #include "planner/answers/promised.hpp"
 #include "planner/model/count_range.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "species-rules/seed_parameters.hpp"
 
 #include <algorithm>
 #include <array>
@@ -133,6 +134,7 @@ ReviewLine line_of(const KnownSowing& sowing, Promises& promises, BenchSeasons& 
   }
   line.dead = dead_in(told);
   line.back = told.back;
+  line.annual = first_rest_of(sowing.rule.rule) == species_rules::FirstRestWay::dies;
   line.firm = told.firm;
   line.soft = told.soft;
   line.days_early = days_early(sowing, seasons);
@@ -199,7 +201,7 @@ void add_sums(ReviewAnswer& answer) {
     if (line.promised && !open) {
       add_to(answer.seedlings_held, line.promised->seedlings, *line.came);
     }
-    if (line.promised && line.back) {
+    if (line.promised && line.back && !line.annual) {
       add_to(answer.plants_held, line.promised->plants, *line.back);
     }
   }

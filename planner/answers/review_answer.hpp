@@ -39,6 +39,7 @@ struct ReviewLine {
   std::optional<int> came; ///< in its season; null: never counted
   int dead = 0;
   std::optional<int> back; ///< alive after the first rest; null: not counted then
+  bool annual = false;     ///< none is alive then, so that none is asked for
   int firm = 0;            ///< of seeds pressed
   int soft = 0;
   /// dry, not_counted, too_early, nothing, fewer, as_promised, more; counted where nothing was

@@ -16,6 +16,7 @@ struct RuleListLine {
   std::optional<double> half_life_years;
   std::string seed_size;
   std::string mat;
+  std::string first_rest;
   std::vector<std::string> older_names;
   int deciding = 0;        ///< values that decide much
   std::optional<int> weak; ///< those of them on weaker ground than asked for; empty: not asked

@@ -85,6 +85,7 @@ RuleListLine list_line(const std::string& name, const RuleFor& entry) {
   line.half_life_years = value_of(rule.seed.half_life_years);
   line.seed_size = word_of_choice(rule.seed.size);
   line.mat = word_of_choice(rule.sowing.mat);
+  line.first_rest = word_of_choice(rule.seedling.first_rest);
   return line;
 }
 
@@ -105,8 +106,9 @@ bool is_asked(const RulesListRequest& request, const RuleListLine& line, const R
          (!request.in_hand || request.in_hand->contains(line.rule)) &&
          (!request.start || start_of(rule) == *request.start) &&
          asked(request.growth, rule.gate.growth) && asked(request.mat, rule.sowing.mat) &&
-         asked(request.seed_size, rule.seed.size) && (!line.weak || *line.weak > a_few) &&
-         has_text(line, request.text);
+         asked(request.seed_size, rule.seed.size) &&
+         asked(request.first_rest, rule.seedling.first_rest) &&
+         (!line.weak || *line.weak > a_few) && has_text(line, request.text);
 }
 
 void count_lines(RulesListAnswer& answer) {

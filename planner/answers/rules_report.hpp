@@ -17,6 +17,7 @@ struct RulesListRequest {
   std::optional<species_rules::Growth> growth{};
   std::optional<species_rules::Mat> mat{};
   std::optional<species_rules::SeedSize> seed_size{};
+  std::optional<species_rules::FirstRestWay> first_rest{};
   /// Rules of which more than `a_few` deciding values stand on weaker ground than this.
   std::optional<species_rules::Evidence> evidence_below{};
   std::string text{}; ///< in the name of the rule or one of its older names; case does not matter

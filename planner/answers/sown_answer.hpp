@@ -20,7 +20,8 @@ struct How {
   std::optional<std::string> humidity_cover;
   std::optional<std::string> light;
   std::optional<std::string> transplant;
-  std::optional<std::string> nick; ///< nicking or rubbing the seed coat first
+  std::optional<std::string> first_rest; ///< dry, barely_moist, none (evergreen), dies (annual)
+  std::optional<std::string> nick;       ///< nicking or rubbing the seed coat first
   std::optional<int> first_look_days;
   std::optional<int> main_look_days;
   std::optional<int> last_look_days;
@@ -43,10 +44,12 @@ struct LostSeeds {
 /// What to expect of the seeds sown, with first water on one day.
 struct Expected {
   Date first_water{};
-  NumberSpread seedlings; ///< up before the first rest
+  NumberSpread seedlings; ///< up before the first rest; of evergreens before the season ends
   std::optional<Date> first;
   std::optional<Date> half;
-  NumberSpread plants;              ///< alive after the first rest
+  /// Alive after the first rest; evergreens at the height of the next hot season, annuals grown
+  /// up to flower.
+  NumberSpread plants;
   std::vector<double> plant_shares; ///< of the seeds, one of each possible season and rule
   LostSeeds losses;
   std::optional<double>

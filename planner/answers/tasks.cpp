@@ -1,5 +1,6 @@
 #include "planner/answers/tasks.hpp"
 
+#include "planner/answers/resting_work.hpp"
 #include "planner/model/sowing_days.hpp"
 #include "planner/model/usual_looks.hpp"
 
@@ -15,9 +16,10 @@ namespace nightsow::planner {
 
 namespace {
 
-constexpr std::array<std::pair<TaskKind, std::string_view>, 19> names{{
+constexpr std::array<std::pair<TaskKind, std::string_view>, 23> names{{
     {TaskKind::get_ready, "get_ready"},
     {TaskKind::sow_dry, "sow_dry"},
+    {TaskKind::sow_wet, "sow_wet"},
     {TaskKind::first_water, "first_water"},
     {TaskKind::mat_on, "mat_on"},
     {TaskKind::water_by_need, "water_by_need"},
@@ -31,6 +33,9 @@ constexpr std::array<std::pair<TaskKind, std::string_view>, 19> names{{
     {TaskKind::prick_out, "prick_out"},
     {TaskKind::leave, "leave"},
     {TaskKind::rest, "rest"},
+    {TaskKind::rest_moist, "rest_moist"},
+    {TaskKind::keep_watering, "keep_watering"},
+    {TaskKind::gather_seed, "gather_seed"},
     {TaskKind::carry_on, "carry_on"},
     {TaskKind::carry_over, "carry_over"},
     {TaskKind::wake, "wake"},
@@ -40,13 +45,23 @@ constexpr std::array<std::pair<TaskKind, std::string_view>, 19> names{{
 // Days of a year, for what is done a year later.
 constexpr int year_days = 365;
 
-// Cool seasons before a pot may be emptied (common practice, no source).
-constexpr int usual_keep_seasons = 3;
-
 using Members = std::vector<const Sowing*>;
 
 bool may_be_pricked_out(const Sowing& sowing) {
   return sowing.how.transplant == "easy" || sowing.how.transplant == "after_first_rest";
+}
+
+// A kind whose rule does not say rests dry.
+std::string_view first_rest(const Sowing& sowing) {
+  return sowing.how.first_rest ? std::string_view{*sowing.how.first_rest} : "dry";
+}
+
+bool is_annual(const Sowing& sowing) {
+  return first_rest(sowing) == "dies";
+}
+
+bool rests(const Sowing& sowing) {
+  return first_rest(sowing) == "dry" || first_rest(sowing) == "barely_moist";
 }
 
 /// The work on one tray.
@@ -139,15 +154,17 @@ private:
     }
   }
 
-  void add_kept_pots(Date on) {
-    const std::vector<std::string> pots = deferring();
+  void add_kept_pots(bool moist, Date on) {
+    const std::vector<std::string> pots = deferring(!moist);
     if (pots.empty()) {
       return;
     }
-    const auto seasons = sorted<int>(
-        [](const Sowing& one) { return one.work.defers ? one.work.keep_seasons : std::nullopt; });
-    add(TaskKind::carry_over, on, pots);
+    const auto seasons = sorted<int>([&](const Sowing& one) {
+      return one.work.defers && one.work.may_go_dry != moist ? one.work.keep_seasons : std::nullopt;
+    });
+    add(TaskKind::carry_over, on, pots, moist ? 2 : 1);
     tasks_.back().seasons = seasons.empty() ? usual_keep_seasons : seasons.back();
+    tasks_.back().moist = moist;
   }
 
   [[nodiscard]] std::vector<std::string> sown_on(Date day) const {
@@ -174,7 +191,7 @@ private:
       add(TaskKind::get_ready, *day - Days{days_to_get_ready}, packets, ++number);
       tasks_.back().treated = treated_on(*day);
       tasks_.back().pots = pots_of(packets);
-      add(TaskKind::sow_dry, *day, packets, number);
+      add(lot_.start == "at_once" ? TaskKind::sow_wet : TaskKind::sow_dry, *day, packets, number);
     }
   }
 
@@ -217,13 +234,18 @@ private:
       add(TaskKind::mat_off, main_look, everything());
     }
     add_water_by_need(2, main_look, &WorkFacts::waters_later_days);
+    add(TaskKind::prick_out, main_look, packets_where([](const Sowing& one) {
+          return is_annual(one) && may_be_pricked_out(one);
+        }));
   }
 
-  [[nodiscard]] std::vector<std::string> deferring() const {
-    return packets_where([](const Sowing& one) { return one.work.defers; });
+  [[nodiscard]] std::vector<std::string> deferring(bool may_go_dry) const {
+    return packets_where(
+        [&](const Sowing& one) { return one.work.defers && one.work.may_go_dry == may_go_dry; });
   }
 
-  // Only where the rule says that seed may wait: whether nothing came is for the grower to see.
+  // Only where the rule says that seed may wait and dry: whether nothing came is for the grower to
+  // see.
   // Where no rest of the season is left for it, pots are carried over as they are.
   void wait_for_the_late() {
     const auto last = sorted<int>([](const Sowing& one) {
@@ -233,8 +255,8 @@ private:
     const Date dry = water_ + Days{last.back()};
     const Date wet = dry + Days{dry_rest_days};
     if (rests.empty() || wet < rests.front()) {
-      add(TaskKind::dry_rest, dry, deferring());
-      add(TaskKind::re_wet, wet, deferring());
+      add(TaskKind::dry_rest, dry, deferring(true));
+      add(TaskKind::re_wet, wet, deferring(true));
     }
   }
 
@@ -244,29 +266,45 @@ private:
     if (rests.empty() || wakes.empty() || rests.front() <= water_) {
       return;
     }
-    const Date rest = rests.front();
-    add(TaskKind::rest, rest, packets_where([](const Sowing& one) {
-          return !one.work.too_small_to_rest;
-        }));
-    add(TaskKind::carry_on, rest, packets_where([](const Sowing& one) {
-          return one.work.too_small_to_rest;
-        }));
-    add_kept_pots(rest);
+    first_resting_season(rests.front());
     second_year(wakes.front());
   }
 
+  void first_resting_season(Date on) {
+    const auto large_enough = [&](TaskKind kind, std::string_view way) {
+      add(kind, on, packets_where([&](const Sowing& one) {
+            return first_rest(one) == way && !(rests(one) && one.work.too_small_to_rest);
+          }));
+    };
+    for (const auto& [way, word] : species_rules::Words<species_rules::FirstRestWay>::table) {
+      large_enough(resting_task(way), word);
+    }
+    add(TaskKind::carry_on, on, packets_where([](const Sowing& one) {
+          return rests(one) && one.work.too_small_to_rest;
+        }));
+    add_kept_pots(false, on);
+    add_kept_pots(true, on);
+  }
+
+  // Annuals have none but what comes of seed that waits in the pot; evergreens need no waking.
   void second_year(Date wake) {
-    add(TaskKind::wake, wake, everything());
-    add(TaskKind::prick_out, wake, packets_where(may_be_pricked_out));
+    add(TaskKind::wake, wake, packets_where([](const Sowing& one) {
+          return rests(one) || one.work.defers;
+        }));
+    add(TaskKind::prick_out,
+        wake,
+        packets_where([](const Sowing& one) { return !is_annual(one) && may_be_pricked_out(one); }),
+        2);
     add(TaskKind::leave, wake, packets_where([](const Sowing& one) {
-          return !may_be_pricked_out(one);
+          return !is_annual(one) && !may_be_pricked_out(one);
         }));
     add_shade(2, wake, &WorkFacts::shade_second_year);
     const Date third = wake + Days{year_days};
     add_shade(3, third, &WorkFacts::shade_third_year);
     add(TaskKind::pot_on,
         third,
-        packets_where([](const Sowing& one) { return one.how.transplant != "never"; }),
+        packets_where(
+            [](const Sowing& one) { return !is_annual(one) && one.how.transplant != "never"; }),
         3);
   }
 

@@ -12,11 +12,17 @@ inline constexpr int days_to_get_ready = 3;
 inline constexpr int bag_off_days = 3;   ///< after the first look
 inline constexpr int dry_rest_days = 21; ///< of pots in which nothing came, before they are wetted
 
+/// Seed goes into its pots by it, dry or wet.
+[[nodiscard]] constexpr bool is_sowing(TaskKind kind) {
+  return kind == TaskKind::sow_dry || kind == TaskKind::sow_wet;
+}
+
 /// The work of the season on each tray, by date, from today on. What falls into days away moves to
 /// the nearest day before them, or behind them where that lies in the past or would be too early
 /// for first water. Getting ready and sowing are a task for each day on which some of the tray is
-/// sown. Where no rule says when to look it is as usual (model/usual_looks.hpp).
-/// Requires: lots are those of the sowings.
+/// sown; seed that is sown at once is watered with it. What comes with the first resting season
+/// goes by how each kind passes it. Where no rule says when to look it is as usual
+/// (model/usual_looks.hpp). Requires: lots are those of the sowings.
 [[nodiscard]] std::vector<Task> tasks_of(const std::vector<Lot>& lots,
                                          const std::vector<Sowing>& sowings,
                                          const Presence& presence);

@@ -23,15 +23,19 @@ struct WorkFacts {
   std::optional<int> waters_later_days; ///< usually, from the main look on, without a bag
   std::optional<int> keep_seasons;      ///< before a pot may be emptied
   bool defers = false;                  ///< enough of it waits a year longer to keep the pots
-  std::optional<Date> rests;      ///< first rest, in a usual year; empty: the place has no phases
+  bool may_go_dry = true;               ///< pots in which nothing came up
+  /// First resting season, in a usual year, whatever the kind makes of it; empty: the place has no
+  /// phases.
+  std::optional<Date> rests;
   bool too_small_to_rest = false; ///< usually not grown enough by then: better carried on
-  std::optional<Date> wakes;      ///< after that rest, in a usual year
+  std::optional<Date> wakes;      ///< after that season, in a usual year
 };
 
 /// A piece of dated work on a tray.
 enum class TaskKind {
   get_ready,   ///< mix, pots, labels, and treating the seed
   sow_dry,     ///< into the pots, without water
+  sow_wet,     ///< the same of seed that dies dry: watered the same day
   first_water, ///< on its condition; `on` is when that is expected
   mat_on,
   water_by_need, ///< number 1: from first water on; 2: from the main look on
@@ -39,14 +43,17 @@ enum class TaskKind {
   bag_off,
   main_look,
   mat_off,
-  shade,      ///< number 1, 2, 3: from the first, second, third year on
-  dry_rest,   ///< pots in which nothing came
-  re_wet,     ///< those pots again
-  prick_out,  ///< what may be
-  leave,      ///< in their pots: what may not, or not yet
-  rest,       ///< let it go dry
-  carry_on,   ///< too small to rest: cool, shaded and watered
-  carry_over, ///< keep pots for another cooling limb
+  shade,         ///< number 1, 2, 3: from the first, second, third year on
+  dry_rest,      ///< pots in which nothing came
+  re_wet,        ///< those pots again
+  prick_out,     ///< what may be; number 1: annuals, young; 2: in the second season
+  leave,         ///< in their pots: what may not, or not yet
+  rest,          ///< let it go dry
+  rest_moist,    ///< it rests, and is kept barely moist
+  keep_watering, ///< evergreen: it is watered through its resting season
+  gather_seed,   ///< annuals: they set seed and die
+  carry_on,      ///< too small to rest: cool, shaded and watered
+  carry_over,    ///< keep pots for another cooling limb
   wake,
   pot_on, ///< number 3: in the third year
 };
@@ -70,6 +77,7 @@ struct Task {
   std::vector<TreatedPackets> treated{}; ///< of get_ready
   std::optional<double> share{};         ///< of shade: of the sun kept off, the most of the packets
   std::optional<int> seasons{};          ///< of carry_over: cool seasons, the most of the packets
+  std::optional<bool> moist{};           ///< of carry_over: kept barely moist, since it may not dry
   std::optional<int> pots{};             ///< of get_ready: of the packets that tell
   std::optional<int> every_days{};       ///< of water_by_need: usually, the fewest of the packets
   std::optional<Date> done_on{};         ///< as the record has it; `on` is that day

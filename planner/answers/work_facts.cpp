@@ -1,12 +1,14 @@
 #include "planner/answers/work_facts.hpp"
 
 #include "planner/answers/expectation.hpp"
+#include "planner/answers/resting_work.hpp"
 #include "planner/model/first_rest.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_place.hpp"
 #include "planner/model/usual_looks.hpp"
 #include "planner/model/usual_watering.hpp"
 #include "species-rules/growth.hpp"
+#include "species-rules/seed_parameters.hpp"
 
 #include <cmath>
 #include <utility>
@@ -17,10 +19,8 @@ namespace {
 
 using species_rules::Choice;
 using species_rules::Estimate;
+using species_rules::FirstRestWay;
 using species_rules::Treatment;
-
-// Where a rule says nothing (common practice, no source).
-constexpr double usual_wake_above_k = 2.0;
 
 std::optional<double> value_of(const std::optional<Estimate>& estimate) {
   return estimate ? std::optional{estimate->value} : std::nullopt;
@@ -29,10 +29,6 @@ std::optional<double> value_of(const std::optional<Estimate>& estimate) {
 bool off_at_night(const species_rules::Rule& rule) {
   return rule.sowing.mat_at_night &&
          rule.sowing.mat_at_night->value == species_rules::MatAtNight::off;
-}
-
-bool grows_in_summer(const species_rules::Rule& rule) {
-  return rule.gate.growth && rule.gate.growth->value == species_rules::Growth::summer;
 }
 
 // Good growing days of the usual year, the first included, the last not.
@@ -74,11 +70,13 @@ void add_rest(const LineInput& input,
   const species_rules::Rule& rule = input.rule.rule;
   const BenchClimate& climate = seasons.climate(input.bench);
   const bool summer = grows_in_summer(rule);
-  const FirstRest rest =
-      summer ? rest_by_cool(climate, season)
-             : rest_by_heat(climate,
-                            season,
-                            value_or(rule.seedling.rest_sum, species_rules::default_rest_sum));
+  // An evergreen's own sum brings it no rest: the word to water on comes when others rest.
+  const bool evergreen = first_rest_of(rule) == FirstRestWay::none;
+  const double rest_sum = evergreen
+                              ? species_rules::default_rest_sum
+                              : value_or(rule.seedling.rest_sum, species_rules::default_rest_sum);
+  const FirstRest rest = resting_season(
+      climate, season, summer ? GrowingSeason::summer : GrowingSeason::winter, rest_sum);
   facts.rests = rest.begins;
   facts.wakes = wakes_on(input, seasons, season);
   if (water && rule.seedling.growth_needed_days && rule.seedling.main_look_days) {
@@ -139,12 +137,15 @@ WorkFacts work_facts(const LineInput& input,
   facts.on_mat = on_mat(input);
   facts.mat_off_at_night = facts.on_mat && off_at_night(rule);
   facts.shade_first_year = value_of(rule.seedling.shade_first_year);
-  facts.shade_second_year = value_of(rule.seedling.shade_second_year);
-  facts.shade_third_year = value_of(rule.seedling.shade_third_year);
+  if (first_rest_of(rule) != FirstRestWay::dies) {
+    facts.shade_second_year = value_of(rule.seedling.shade_second_year);
+    facts.shade_third_year = value_of(rule.seedling.shade_third_year);
+  }
   if (rule.seedling.keep_seasons) {
     facts.keep_seasons = static_cast<int>(std::lround(rule.seedling.keep_seasons->value));
   }
   facts.defers = keeps_for_another_season(rule);
+  facts.may_go_dry = pot_may_go_dry(rule);
   if (water) {
     add_watering(input, seasons, *water, facts);
   }

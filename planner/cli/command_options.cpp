@@ -147,6 +147,7 @@ void add_rules_list(CLI::App& rules, TypedWords& typed) {
   option(list, "--growth", typed.growth, "WORD", "winter, summer or opportunist");
   option(list, "--mat", typed.mat, "WORD", "a heat mat is needed, helpful, useless or harmful");
   option(list, "--seed-size", typed.seed_size, "WORD", "dust, fine, small, medium, large, fleshy");
+  option(list, "--first-rest", typed.first_rest, "WORD", "dry, barely_moist, none or dies");
   option(list,
          "--evidence-below",
          typed.evidence_below,

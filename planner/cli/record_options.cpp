@@ -120,6 +120,7 @@ void add_water(CLI::App& app, TypedWords& typed) {
       ->type_name("");
   flag(water, "--first", typed.first, "the first water of seed that was sown dry");
   flag(water, "--dry-rest", typed.dry_rest, "left dry from that day on");
+  flag(water, "--even-so", typed.even_so, "with --dry-rest: though its kind is not dried off");
   flag(water, "--rewet", typed.rewet, "wet again after a dry rest");
   add_on(water, typed);
   water.footer(command_footer("--garden my-garden water all\n"

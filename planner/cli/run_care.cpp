@@ -1,3 +1,4 @@
+#include "planner/cli/about_rules.hpp"
 #include "planner/cli/enter.hpp"
 #include "planner/cli/problem_notes.hpp"
 #include "planner/cli/record_ground.hpp"
@@ -28,7 +29,10 @@ std::string note_of(const std::vector<EntryId>& left_out, std::string_view why, 
 
 std::string notes_of(const CareMeant& care, bool quiet) {
   return note_of(care.left_out_dry, "as their seed is still dry (--first waters it)", quiet) +
-         note_of(care.left_out_resting, "as they are in a dry rest (--rewet ends it)", quiet);
+         note_of(care.left_out_resting, "as they are in a dry rest (--rewet ends it)", quiet) +
+         note_of(care.left_out_not_dried_off,
+                 "as their kinds are not dried off (--even-so writes it all the same)",
+                 quiet);
 }
 
 Outcome enter_care(const CareMeant& care,
@@ -75,8 +79,15 @@ Outcome run(const WaterCommand& command, const CommonOptions& common, const Surr
   const GardenFolder folder = load_seed_and_records(common.garden);
   const Date today = today_in(folder.garden, common, around);
   const auto open = open_sowings(folder.records, bench_names(folder.garden), today);
-  return enter_care(
-      waterings_meant(command.typed, open, folder.records, today), common, around, folder.records);
+  const bool dries = command.typed.kind == WateringKind::dry_rest;
+  const auto not_dried = dries ? not_dried_off(folder.records,
+                                               *rules_here(common).catalogue,
+                                               command.typed.on.value_or(today))
+                               : std::vector<NotDriedOff>{};
+  return enter_care(waterings_meant(command.typed, open, folder.records, not_dried, today),
+                    common,
+                    around,
+                    folder.records);
 }
 
 Outcome run(const MoveCommand& command, const CommonOptions& common, const Surroundings& around) {

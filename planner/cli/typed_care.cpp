@@ -101,6 +101,10 @@ WaterCommand typed_water(const TypedWords& typed) {
   QuickWatering watering;
   watering.what = name_typed("nightsow water", typed.entry_words, "nightsow water all");
   watering.kind = watering_kind_typed(typed);
+  watering.even_so = typed.even_so;
+  if (typed.even_so && watering.kind != WateringKind::dry_rest) {
+    wrong_use("--even-so", "belongs to --dry-rest", "", "type it with --dry-rest, or leave it out");
+  }
   watering.on = maybe_date("--on", typed.on);
   return {watering};
 }

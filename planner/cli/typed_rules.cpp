@@ -47,6 +47,7 @@ RulesListCommand typed_rules_list(const TypedWords& typed) {
   request.growth = maybe_one_of<species_rules::Growth>("--growth", typed.growth);
   request.mat = maybe_one_of<species_rules::Mat>("--mat", typed.mat);
   request.seed_size = maybe_one_of<species_rules::SeedSize>("--seed-size", typed.seed_size);
+  request.first_rest = maybe_one_of<species_rules::FirstRestWay>("--first-rest", typed.first_rest);
   request.evidence_below =
       maybe_one_of<species_rules::Evidence>("--evidence-below", typed.evidence_below);
   request.text = fmt::format("{}", fmt::join(typed.text, " "));

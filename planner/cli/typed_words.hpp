@@ -70,6 +70,7 @@ struct TypedWords {
   MaybeText growth;
   MaybeText mat;
   MaybeText seed_size;
+  MaybeText first_rest;
   MaybeText evidence_below;
   bool in_hand = false;
   MaybeText age;
@@ -109,6 +110,7 @@ struct TypedWords {
   // water, note, journal move
   bool first = false;
   bool dry_rest = false;
+  bool even_so = false;
   bool rewet = false;
   MaybeText photo;
   MaybeText shade;

@@ -107,12 +107,25 @@ Note note_meant(const QuickNote& typed,
 CareMeant waterings_meant(const QuickWatering& typed,
                           const std::vector<OpenSowing>& open,
                           const Records& records,
+                          const std::vector<NotDriedOff>& not_dried_off,
                           Date today) {
   const Date on = day_meant(typed.on, today);
   CareMeant care;
+  const auto kept_moist = [&](EntryId sowing) -> const NotDriedOff* {
+    const auto found = std::find_if(not_dried_off.begin(),
+                                    not_dried_off.end(),
+                                    [&](const NotDriedOff& one) { return one.sowing == sowing; });
+    const bool asked = typed.kind == WateringKind::dry_rest && !typed.even_so;
+    return asked && found != not_dried_off.end() ? &*found : nullptr;
+  };
   const auto group = group_meant(typed.what, open);
   if (!group) {
     const OpenSowing one = one_meant(typed.what, open, records);
+    if (const NotDriedOff* kept = kept_moist(one.sowing.id)) {
+      refuse(fmt::format("sowing {}, {}, {}", one.sowing.id, one.sowing.taxon, kept->why),
+             "",
+             "if it was left dry all the same, add --even-so; nothing was written");
+    }
     care.entries.emplace_back(
         Watering{0, one.sowing.id, on, typed.kind.value_or(kind_guessed(one))});
     return care;
@@ -125,7 +138,9 @@ CareMeant waterings_meant(const QuickWatering& typed,
     if (one.sowing.on > on) {
       continue;
     }
-    if (one.wetted() != for_dry && one.resting() == for_resting) {
+    if (kept_moist(one.sowing.id) != nullptr) {
+      care.left_out_not_dried_off.push_back(one.sowing.id);
+    } else if (one.wetted() != for_dry && one.resting() == for_resting) {
       care.entries.emplace_back(Watering{0, one.sowing.id, on, kind});
     } else if (!for_dry && !for_resting) {
       (one.wetted() ? care.left_out_resting : care.left_out_dry).push_back(one.sowing.id);

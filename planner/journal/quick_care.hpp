@@ -1,5 +1,6 @@
 #pragma once
 
+#include "planner/garden/not_dried_off.hpp"
 #include "planner/garden/open_sowings.hpp"
 #include "planner/garden/records.hpp"
 #include "planner/journal/entry.hpp"
@@ -67,6 +68,7 @@ struct QuickWatering {
   std::string what;
   std::optional<WateringKind> kind;
   std::optional<Date> on;
+  bool even_so = false; ///< a dry rest is written down of kinds that are not dried off, too
 };
 
 /// Entries for one or many sowings, and those of a bench or of all that were left out.
@@ -75,14 +77,18 @@ struct CareMeant {
   bool group = false;                    ///< of a bench or all, though it may be one
   std::vector<EntryId> left_out_dry;     ///< not wetted yet
   std::vector<EntryId> left_out_resting; ///< in a dry rest
+  std::vector<EntryId> left_out_not_dried_off;
 };
 
 /// Without `kind`: the first water of one that was sown dry, the re-wetting of one in a dry rest,
 /// else water. Of a bench or all, seed that is still dry gets water only as `first_water`, a pot in
-/// dry rest only as `rewet`, and the other two kinds go to those that are wet.
+/// dry rest only as `rewet`, and the other two kinds go to those that are wet. A dry rest of one of
+/// `not_dried_off` is refused, and of a bench or all left out, unless it is to be written
+/// `even_so`.
 [[nodiscard]] CareMeant waterings_meant(const QuickWatering& typed,
                                         const std::vector<OpenSowing>& open,
                                         const Records& records,
+                                        const std::vector<NotDriedOff>& not_dried_off,
                                         Date today);
 
 /// `what` as with water.

@@ -46,6 +46,24 @@ FirstRest rest_by_cool(const BenchClimate& climate, const climate::Season& seaso
   return {season.next_planning_begins, false};
 }
 
+FirstRest resting_season(const BenchClimate& climate,
+                         const climate::Season& season,
+                         GrowingSeason grows,
+                         double rest_sum) {
+  return grows == GrowingSeason::summer ? rest_by_cool(climate, season)
+                                        : rest_by_heat(climate, season, rest_sum);
+}
+
+FirstRest growth_ends(const BenchClimate& climate,
+                      const climate::Season& season,
+                      GrowingSeason grows,
+                      double rest_sum,
+                      species_rules::FirstRestWay way) {
+  return way == species_rules::FirstRestWay::none
+             ? FirstRest{season.next_hottest - Days{1}, false}
+             : resting_season(climate, season, grows, rest_sum);
+}
+
 std::optional<Date> latest_first_water(const BenchClimate& climate,
                                        GrowingSeason grows,
                                        const FirstRest& rest,

@@ -3,6 +3,7 @@
 #include "climate/base/date.hpp"
 #include "climate/seasons.hpp"
 #include "planner/model/bench_climate.hpp"
+#include "species-rules/rule.hpp"
 
 #include <optional>
 
@@ -25,6 +26,20 @@ struct FirstRest {
 [[nodiscard]] FirstRest rest_by_cool(const BenchClimate& climate, const climate::Season& season);
 
 enum class GrowingSeason { winter, summer };
+
+/// The rest as the climate brings it, whatever the kind makes of it: for work that comes with it.
+[[nodiscard]] FirstRest resting_season(const BenchClimate& climate,
+                                       const climate::Season& season,
+                                       GrowingSeason grows,
+                                       double rest_sum);
+
+/// What ends the time to grow: that rest, in which annuals die; of evergreens the day before the
+/// next hottest night, by which they are judged (never `reached`).
+[[nodiscard]] FirstRest growth_ends(const BenchClimate& climate,
+                                    const climate::Season& season,
+                                    GrowingSeason grows,
+                                    double rest_sum,
+                                    species_rules::FirstRestWay way);
 
 /// The latest day of first water that still leaves the good growing days before the rest, when most
 /// seedlings come `emergence_days` later. Empty when not even `earliest` does.

@@ -57,8 +57,7 @@ HotWindow hot_window(const BenchClimate& climate,
   if (needs.grows == GrowingSeason::winter) {
     window.opens = std::max(window.opens, hot_begins);
   }
-  window.rest = needs.grows == GrowingSeason::winter ? rest_by_heat(climate, season, needs.rest_sum)
-                                                     : rest_by_cool(climate, season);
+  window.rest = growth_ends(climate, season, needs.grows, needs.rest_sum, needs.first_rest);
   const std::optional<Date> latest = latest_first_water(climate,
                                                         needs.grows,
                                                         window.rest,

@@ -18,7 +18,7 @@ struct HotWindow {
   bool warm_without_mat = false;     ///< nights reach the limit by themselves
   bool warm_with_mat = false;
   bool season_too_short = false; ///< not enough growth before the first rest even when sown early
-  FirstRest rest;
+  FirstRest rest;                ///< what ends the time to grow
 };
 
 struct HotNeeds {
@@ -28,6 +28,7 @@ struct HotNeeds {
   double rest_sum = 0.0;
   GrowingSeason grows = GrowingSeason::summer;
   bool uses_mat = false; ///< the mat helps this kind
+  species_rules::FirstRestWay first_rest = species_rules::FirstRestWay::dry;
 };
 
 /// The window of a season: from the first day, not before the middle of the warming limb, on which

@@ -18,6 +18,7 @@ namespace nightsow::planner {
 
 namespace {
 
+using species_rules::FirstRestWay;
 using species_rules::Growth;
 using species_rules::SeedParameters;
 using species_rules::Start;
@@ -128,6 +129,12 @@ std::vector<double> to_come(const std::vector<double>& days, int rest, Worse wor
   return worst;
 }
 
+// Evergreens meet what the hot season takes day by day, and annuals have flowered by then.
+double kept_through(FirstRestWay way, double kept_through_rest) {
+  const bool rests = way == FirstRestWay::dry || way == FirstRestWay::barely_moist;
+  return rests ? kept_through_rest : 1.0;
+}
+
 } // namespace
 
 SeasonDays season_days(const climate::Season& season, Date first) {
@@ -139,6 +146,9 @@ SeasonDays season_days(const climate::Season& season, Date first) {
 
 RestDay rest_day(const SeedCourse& course, const SeedParameters& seed, const SeasonDays& season) {
   const int ends = std::min(season.ends, course.days());
+  if (seed.first_rest == FirstRestWay::none) {
+    return {ends, false};
+  }
   if (seed.growth == Growth::summer) {
     for (int day = std::max(0, season.hottest); day < ends; ++day) {
       if (course.seven_day_mean_c[at(day)] <= species_rules::cool_rest_c) {
@@ -164,8 +174,8 @@ SeedlingFates::SeedlingFates(const SeedCourse& course,
                              std::vector<double> damping_off,
                              double kept_through_rest)
     : course_(&course), seed_(seed), season_(season), rest_(rest.day),
-      kept_through_rest_(kept_through_rest), damping_off_(std::move(damping_off)),
-      damping_sums_(sums(damping_off_)),
+      kept_through_rest_(kept_through(seed.first_rest, kept_through_rest)),
+      damping_off_(std::move(damping_off)), damping_sums_(sums(damping_off_)),
       growth_sums_(
           sums(seed.growth == Growth::summer ? course.summer_growth : course.winter_growth)),
       coldest_to_come_c_(
@@ -189,7 +199,8 @@ const Fate& SeedlingFates::of(int emerged) {
 }
 
 int SeedlingFates::rest_of(int emerged) const {
-  if (seed_.start != Start::cool || seed_.growth != Growth::winter) {
+  if (seed_.start != Start::cool || seed_.growth != Growth::winter ||
+      seed_.first_rest == FirstRestWay::none) {
     return rest_;
   }
   const int limb = std::min(season_.limb_begins, rest_);

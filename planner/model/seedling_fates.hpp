@@ -21,14 +21,16 @@ struct SeasonDays {
 
 [[nodiscard]] SeasonDays season_days(const climate::Season& season, Date first);
 
-/// The day of a course on which seedlings go to their first rest.
+/// The day of a course on which seedlings go to their first rest; of evergreens the day on which
+/// their season is judged.
 struct RestDay {
   int day = 0;
   bool reached = false; ///< false: the climate brings none, and `day` is the season's end
 };
 
 /// Winter growers: what warmth and long days add from the coldest night on reaches the rule's sum.
-/// Summer growers: the mean of seven days falls to cool_rest_c after the hottest night.
+/// Summer growers: the mean of seven days falls to cool_rest_c after the hottest night. Evergreens
+/// (first_rest none) have no rest: the season's end, at the next hottest night, is not `reached`.
 [[nodiscard]] RestDay rest_day(const SeedCourse& course,
                                const species_rules::SeedParameters& seed,
                                const SeasonDays& season);
@@ -39,19 +41,21 @@ struct Fate {
   double lost_wet = 0.0;
   double heat = 0.0;
   double frost = 0.0;
-  double too_small = 0.0; ///< for the rest
+  /// For the rest; of evergreens for the next hot season, of annuals to flower.
+  double too_small = 0.0;
   double rest = 0.0;
-  double plants = 0.0;
+  double plants = 0.0; ///< alive after the rest; evergreens at the season's end; annuals in flower
 };
 
 /// The fates of one kind's seedlings in one course, by the day on which they came up. A cool
 /// starter that is up before the cooling limb meets the end of the hot season first, and rests then
-/// with the growth it has, should that be warm and long enough. Each fate is worked out when first
-/// asked for. The course must outlive this.
+/// with the growth it has, should that be warm and long enough; evergreens do not. Nothing is lost
+/// in a rest that a kind does not have (first_rest none or dies). Each fate is worked out when
+/// first asked for. The course must outlive this.
 class SeedlingFates {
 public:
   /// `damping_off` is the hazard, on each day of the course, of a seedling that is just up;
-  /// `kept_through_rest` the share of large enough ones that live through it.
+  /// `kept_through_rest` the share of large enough ones that live through a rest.
   SeedlingFates(const SeedCourse& course,
                 const species_rules::SeedParameters& seed,
                 const SeasonDays& season,

@@ -33,13 +33,13 @@ struct Losses {
   double heat = 0.0;
   double frost = 0.0;
   double too_late = 0.0; ///< not up before the first rest, or too small for it
-  double rest = 0.0;
+  double rest = 0.0;     ///< of evergreens and annuals none
 };
 
 struct Establishment {
   Losses losses;
-  double seedlings = 0.0; ///< up before the first rest
-  double plants = 0.0;    ///< alive after it
+  double seedlings = 0.0; ///< up before the first rest; of evergreens before the season's end
+  double plants = 0.0;    ///< alive after it; evergreens at the season's end, annuals in flower
   std::vector<double> up; ///< a day of the course, share of the seeds that came up on it
 };
 

@@ -52,9 +52,11 @@ inline constexpr std::array<Wording, 30> account_wordings{{
      "Warm it: about {seeds:seed} not up should be sound and wait for nights at or above "
      "{limit_c}. A warmer place brings them, or a heat mat."},
     {ReasonCode::account_keep,
-     "seeds when",
-     "Keep the pot: about {seeds:seed} not up should be sound but not come now. Let it rest dry, "
-     "and water it again about {when}."},
+     "seeds dry moist",
+     "Keep the pot: about {seeds:seed} not up should be sound but not come now.[ Let it rest dry, "
+     "and water it again about {dry}.][ Keep it barely moist, since this kind is not dried off, "
+     "and "
+     "water it again about {moist}.]"},
     {ReasonCode::account_sow_again,
      "seeds",
      "Sow again: of what is not up hardly any seed is sound (about {seeds}). Keep the pot all the "

@@ -26,6 +26,7 @@ Json pot_json(const CarriedPot& pot, Date today) {
   json["water"]["planned"] = json_date(
       pot.stage == PotStage::growing ? std::nullopt : day_of_water(pot.verdict, pot.water, today));
   json["water"]["held"] = json_date(pot.water.held);
+  json["first_rest"] = json_text(pot.first_rest);
   json["rests"] = json_date(pot.rests);
   json["cool_seasons"] = pot.cool_seasons;
   json["keep_seasons"] = pot.keep_seasons;

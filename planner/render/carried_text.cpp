@@ -42,7 +42,11 @@ std::string up_cell(const CarriedPot& pot) {
 
 std::string date_cell(const CarriedPot& pot, Date today) {
   if (pot.stage == PotStage::growing) {
-    return pot.rests ? day_text(*pot.rests, today) : "no date";
+    if (pot.first_rest == "none") {
+      return "evergreen";
+    }
+    const std::string day = pot.rests ? day_text(*pot.rests, today) : "no date";
+    return pot.first_rest == "dies" ? "ends " + day : day;
   }
   if (pot.verdict == Verdict::water_now) {
     return "now";

@@ -68,8 +68,9 @@ std::string failure_text(const Lesson& lesson) {
                        lesson.of);
   }
   if (lesson.kind == "keep_the_pot") {
-    return fmt::format("Pressed, the seed of {} was mostly firm: it lives. Keep the pot, dry "
-                       "through its rest, and water it when nights cool again.",
+    return fmt::format("Pressed, the seed of {} was mostly firm: it lives. Keep the pot "
+                       "through its rest, dry where its kind is dried off, and water it when "
+                       "nights cool again.",
                        lesson.of);
   }
   if (lesson.kind == "watered_early") {

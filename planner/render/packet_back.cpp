@@ -229,6 +229,16 @@ std::string deferral_text(const Told& told) {
       keep);
 }
 
+bool dies_dry(const Told& told) {
+  return told.word("start") == "at_once" || told.word("seed_size") == "fleshy";
+}
+
+// As pot_may_go_dry of the rules; a kind of which it is not told rests dry.
+bool pot_may_go_dry(const Told& told) {
+  const std::string_view way = told.word("first_rest");
+  return way != "barely_moist" && way != "none" && !dies_dry(told);
+}
+
 std::string expect_text(const Told& told) {
   const RuleValue* share = told.find("germination_share");
   const std::string comes = share == nullptr
@@ -246,7 +256,9 @@ std::string expect_text(const Told& told) {
     }
   }
   return joined({parts.empty() ? "" : with_capital(fmt::format("{}.", fmt::join(parts, ", "))),
-                 told.with_plain("Last look after {}, then a dry rest.", "last_look_days"),
+                 told.with_plain(pot_may_go_dry(told) ? "Last look after {}, then a dry rest."
+                                                      : "Last look after {}.",
+                                 "last_look_days"),
                  deferral_text(told)});
 }
 
@@ -270,9 +282,9 @@ std::string store_text(const Told& told) {
   if (store != "sow_at_once") {
     return store.empty() ? "" : fmt::format("Keep it {}.", plain_word("store", store));
   }
-  const bool dies_dry = told.word("start") == "at_once" || told.word("seed_size") == "fleshy";
-  return dies_dry ? "Do not keep it; if it has to wait some days or weeks, cool and barely moist."
-                  : "Do not keep it.";
+  return dies_dry(told)
+             ? "Do not keep it; if it has to wait some days or weeks, cool and barely moist."
+             : "Do not keep it.";
 }
 
 std::string keep_text(const RuleShowAnswer& answer, const Told& told) {
@@ -301,19 +313,40 @@ std::string seedlings_text(const Told& told) {
        prick.empty() ? "" : fmt::format("Pricking out: {}.", plain_word("transplant", prick))});
 }
 
+std::string evergreen_rest_text(const Told& told) {
+  return joined(
+      {"Evergreen: it has no dry rest. Go on watering by need through its resting season, "
+       "in shade.",
+       told.with("It needs {} of good growth before the next hot season is at its height.",
+                 "growth_needed_days")});
+}
+
+std::string annual_rest_text(const Told& told) {
+  return joined({"Annual: it flowers, sets seed and dies, and has no rest to live through.",
+                 told.with("It needs {} of good growth before that.", "growth_needed_days")});
+}
+
 std::string rest_text(const Told& told) {
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 2> ways{
+      {{"dry", "In that rest let it go dry, shaded, with a sip now and then."},
+       {"barely_moist", "In that rest keep it barely moist: it is not dried off."}}};
+  const std::string_view way = told.word("first_rest");
+  if (way == "none" || way == "dies") {
+    return way == "none" ? evergreen_rest_text(told) : annual_rest_text(told);
+  }
   const std::string growth =
       told.with("It needs {} of good growth before its first rest", "growth_needed_days");
   if (growth.empty()) {
     return {};
   }
+  const std::string care = phrase_for(way, ways);
   if (told.word("growth") == "summer") {
-    return growth + ", which cool nights and days bring.";
+    return joined({growth + ", which cool nights and days bring.", care});
   }
   const std::string warmth = told.with_plain("Some {} days of full summer warmth and long light "
                                              "bring that rest; milder ones count in part.",
                                              "rest_sum");
-  return joined({growth + '.', warmth});
+  return joined({growth + '.', warmth, care});
 }
 
 std::string sure_text(const RuleGround& ground) {

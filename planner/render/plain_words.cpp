@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 139> phrases{{
+constexpr std::array<Phrase, 143> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -34,7 +34,7 @@ constexpr std::array<Phrase, 139> phrases{{
     {"lost_to", "heat", "to heat"},
     {"lost_to", "lost_wet", "to rot and damping off"},
     {"lost_to", "too_late", "because they come up too late or stay too small"},
-    {"lost_to", "rest", "in that rest"},
+    {"lost_to", "rest", "in their first rest"},
     {"wait", "cool_moist", "in the fridge, barely moist"},
     {"wait", "cool_dry", "in the fridge, dry"},
     {"wait", "warm_dry", "in a dry room"},
@@ -82,6 +82,10 @@ constexpr std::array<Phrase, 139> phrases{{
     {"transplant", "easy", "easy at any time"},
     {"transplant", "after_first_rest", "after the first rest"},
     {"transplant", "late", "late, once it is large"},
+    {"first_rest", "dry", "dry and shaded, with a sip now and then"},
+    {"first_rest", "barely_moist", "barely moist, not dried off"},
+    {"first_rest", "none", "none: evergreen, keep watering"},
+    {"first_rest", "dies", "annual: sets seed and dies"},
     {"why", "several_peaks", "the year has more than one warm time"},
     {"why", "swing_too_small", "the year is too even"},
     {"change", "mirror", "the other hemisphere"},

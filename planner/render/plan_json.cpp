@@ -165,6 +165,7 @@ Json how_json(const How& how, const WorkFacts& work) {
   json["light"] = json_text(how.light);
   json["humidity_cover"] = json_text(how.humidity_cover);
   json["transplant"] = json_text(how.transplant);
+  json["first_rest"] = json_text(how.first_rest);
   json["nick"] = json_text(how.nick);
   json["first_look_days"] = json_number(how.first_look_days);
   json["main_look_days"] = json_number(how.main_look_days);

@@ -49,7 +49,15 @@ std::string likely_text(const NumberSpread& number, std::string_view what) {
                      whole_text(number.p90));
 }
 
-std::string expect_text(const std::optional<Expected>& expected, Date today) {
+// By when a season is judged, by how the kind passes its first resting season.
+std::string_view alive_words(const How& how) {
+  const std::string_view way = how.first_rest ? std::string_view{*how.first_rest} : "";
+  return way == "none"   ? "alive at the height of the next hot season"
+         : way == "dies" ? "grown up to flower"
+                         : "alive after the first rest";
+}
+
+std::string expect_text(const std::optional<Expected>& expected, const How& how, Date today) {
   if (!expected) {
     return {};
   }
@@ -61,7 +69,7 @@ std::string expect_text(const std::optional<Expected>& expected, Date today) {
   if (expected->first) {
     text += fmt::format(", the first near {}", day_text(*expected->first, today));
   }
-  return text + "; " + likely_text(expected->plants, "alive after the first rest");
+  return text + "; " + likely_text(expected->plants, alive_words(how));
 }
 
 // Where the seeds go that do not become plants, the largest losses first.
@@ -205,10 +213,11 @@ std::string how_text(const How& how) {
   add("bag or lid", "humidity_cover", how.humidity_cover);
   add("mat", "mat", how.mat);
   add("pricking out", "transplant", how.transplant);
+  add("first rest", "first_rest", how.first_rest);
   return text;
 }
 
-std::string look_text(const How& how) {
+std::string look_text(const How& how, bool may_go_dry) {
   std::string text;
   const auto add = [&](const std::optional<int>& days, std::string_view what) {
     if (days) {
@@ -217,7 +226,7 @@ std::string look_text(const How& how) {
   };
   add(how.first_look_days, "first seedlings");
   add(how.main_look_days, "most of them");
-  add(how.last_look_days, "where nothing came up, a dry rest");
+  add(how.last_look_days, may_go_dry ? "where nothing came up, a dry rest" : "the last look");
   return text.empty() ? text : text + ", counted from first water";
 }
 
@@ -286,7 +295,7 @@ std::string first_water_cell(const Sowing& sowing, Date today) {
 std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& style) {
   std::string text = under("if it waits", fading_text(sowing.seed));
   text += because_lines(sowing.reasons, style);
-  text += under("expect", expect_text(sowing.expected, today));
+  text += under("expect", expect_text(sowing.expected, sowing.how, today));
   if (!style.why) {
     return text;
   }
@@ -302,7 +311,7 @@ std::string below_sowing(const Sowing& sowing, Date today, const TextStyle& styl
   text += under("wanted", wish_text(sowing));
   text += under("sow", how_text(sowing.how));
   text += under("water", watering_text(sowing.work));
-  text += under("look", look_text(sowing.how));
+  text += under("look", look_text(sowing.how, sowing.work.may_go_dry));
   return text;
 }
 

@@ -21,6 +21,7 @@ Json list_line_json(const RuleListLine& rule) {
   json["half_life_years"] = json_number(rule.half_life_years);
   json["seed_size"] = json_text(rule.seed_size);
   json["mat"] = json_text(rule.mat);
+  json["first_rest"] = json_text(rule.first_rest);
   json["older_names"] = rule.older_names;
   json["deciding"] = rule.deciding;
   json["weak"] = json_number(rule.weak);

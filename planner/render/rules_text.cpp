@@ -83,12 +83,13 @@ constexpr std::array<Label, 13> sowing_labels{{
     {"scarify", "nicking or rubbing the coat"},
 }};
 
-constexpr std::array<Label, 13> seedling_labels{{
+constexpr std::array<Label, 14> seedling_labels{{
     {"first_look_days", "first seedlings after"},
     {"main_look_days", "most of them after"},
-    {"last_look_days", "last look, then a dry rest, after"},
+    {"last_look_days", "last look after"},
     {"growth_needed_days", "growth before the first rest"},
     {"rest_sum", "days of full warmth to the first rest"},
+    {"first_rest", "first rest"},
     {"seedling_frost_c", "coldest that they stand"},
     {"older_seedling_frost_c", "coldest, when sixty days old"},
     {"seedling_heat_c", "hottest hours that they stand"},

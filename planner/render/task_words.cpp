@@ -24,9 +24,12 @@ struct TaskWords {
   std::string_view text;
 };
 
-constexpr std::array<TaskWords, 19> words{{
+constexpr std::array<TaskWords, 23> words{{
     {TaskKind::get_ready, "Get ready", "Have pots, mix, cover and labels ready"},
     {TaskKind::sow_dry, "Sow dry", "Sow and cover, without water"},
+    {TaskKind::sow_wet,
+     "Sow and water",
+     "Sow, and water from below the same day: this seed dies when it dries"},
     {TaskKind::first_water, "First water", "Water from below"},
     {TaskKind::mat_on,
      "Mat on",
@@ -43,19 +46,29 @@ constexpr std::array<TaskWords, 19> words{{
      "Dry rest",
      "Only pots in which nothing came up: let them go dry for three weeks"},
     {TaskKind::re_wet, "Wet again", "The pots that were let go dry: water them again from below"},
-    {TaskKind::prick_out, "Prick out", "These may be pricked out once they grow again"},
+    {TaskKind::prick_out, "Prick out", ""},
     {TaskKind::leave,
      "Leave in their pots",
      "These do not like to be moved so early: leave them in their pots"},
     {TaskKind::rest,
      "Rest",
      "About now the first rest begins: water less and less, then shade and a sip now and then"},
+    {TaskKind::rest_moist,
+     "Rest barely moist",
+     "About now the first rest begins: water less, in shade, and never let these dry out; they are "
+     "not dried off"},
+    {TaskKind::keep_watering,
+     "Keep watering",
+     "Evergreen, with no dry rest: go on watering by need through their resting season, in shade "
+     "and air"},
+    {TaskKind::gather_seed,
+     "Gather seed",
+     "Annuals: they flower, set seed and die about now, and have no rest to live through. Gather "
+     "the seed before it falls"},
     {TaskKind::carry_on,
      "Carry on",
      "Usually too small by now to rest: keep them cool, shaded and watered while they grow"},
-    {TaskKind::carry_over,
-     "Keep the pots",
-     "Nothing came up, or little: keep the pots dry and shaded"},
+    {TaskKind::carry_over, "Keep the pots", "Nothing came up, or little: keep the pots"},
     {TaskKind::wake,
      "Wake",
      "Its season usually begins again about now: water what rests, and pots that were kept"},
@@ -103,7 +116,9 @@ std::string ready_text(const Task& task) {
 
 std::string first_water_text(const Task& task, const Lot& lot, const TextStyle& style) {
   std::string text{words_of(task.kind).text};
-  if (lot.verdict == Verdict::water_now) {
+  if (lot.start == "at_once") {
+    text += ", the day they are sown";
+  } else if (lot.verdict == Verdict::water_now) {
     text += " now";
   } else if (const auto condition = water_condition(lot.first_water, task.on, style);
              !condition.empty()) {
@@ -138,14 +153,23 @@ std::string shade_text(const Task& task) {
 }
 
 std::string kept_text(const Task& task) {
-  return fmt::format("{}. Empty none before {} have passed, or before a soft press finds no firm "
-                     "seed",
-                     words_of(task.kind).text,
-                     counted_text(task.seasons.value_or(0), "cool season"));
+  return fmt::format(
+      "{} {} and shaded. Empty none before {} have passed, or before a soft press finds no firm "
+      "seed",
+      words_of(task.kind).text,
+      task.moist.value_or(false) ? "barely moist" : "dry",
+      counted_text(task.seasons.value_or(0), "cool season"));
+}
+
+std::string_view prick_out_text(const Task& task) {
+  return task.number == 1 ? "Annuals may be pricked out while they are young, with two true leaves"
+                          : "These may be pricked out once they grow again";
 }
 
 std::string plain_text(const Task& task, const Lot& lot, const TextStyle& style) {
   switch (task.kind) {
+  case TaskKind::prick_out:
+    return std::string{prick_out_text(task)};
   case TaskKind::get_ready:
     return ready_text(task);
   case TaskKind::first_water:
@@ -166,7 +190,7 @@ std::string plain_text(const Task& task, const Lot& lot, const TextStyle& style)
 // Seed that was sown wet was not sown dry.
 std::string done_text(const Task& task) {
   const std::string day = day_text(*task.done_on, task.on);
-  return task.kind == TaskKind::sow_dry
+  return task.kind == TaskKind::sow_dry || task.kind == TaskKind::sow_wet
              ? fmt::format("Sown on {}.", day)
              : fmt::format("{}: done on {}.", task_title(task.kind), day);
 }
@@ -193,16 +217,22 @@ std::string task_text(const Task& task, const Lot& lot, const TextStyle& style) 
   return text;
 }
 
-// What is left of an entry may be of another kind than its main one.
+// What is left of an entry may be of another kind than its main one; a day of sowing may hold
+// nothing but seed that is sown wet.
 std::string entry_title(const DiaryEntry& entry) {
   const bool all_done = entry.done();
   const auto counts = [&](const Task& task) { return all_done || !task.done_on; };
   const auto first = std::find_if(entry.tasks.begin(), entry.tasks.end(), counts);
-  const bool has_main = std::any_of(entry.tasks.begin(), entry.tasks.end(), [&](const Task& task) {
-    return task.kind == entry.kind && counts(task);
-  });
-  const std::string title =
-      task_title(has_main || first == entry.tasks.end() ? entry.kind : first->kind);
+  const auto has = [&](TaskKind kind) {
+    return std::any_of(entry.tasks.begin(), entry.tasks.end(), [&](const Task& task) {
+      return task.kind == kind && counts(task);
+    });
+  };
+  const bool sows_wet = entry.kind == TaskKind::sow_dry && has(TaskKind::sow_wet);
+  const TaskKind kind = has(entry.kind) || first == entry.tasks.end() ? entry.kind
+                        : sows_wet                                    ? TaskKind::sow_wet
+                                                                      : first->kind;
+  const std::string title = task_title(kind);
   return entry.done() ? title + ", done" : entry.overdue_since() ? title + ", overdue" : title;
 }
 
@@ -278,6 +308,9 @@ std::string water_condition(const FirstWater& water, Date near, const TextStyle&
 
 std::string lot_words(const Lot& lot) {
   std::string text = lot.bench + ", " + plain_word("lot_cover", lot.cover);
+  if (lot.start == "at_once" && !lot.carried) {
+    text += ", sown and watered the same day";
+  }
   if (lot.bag) {
     text += ", bag";
   }

@@ -114,7 +114,7 @@ std::string totals_line(const WhatIfAnswer& answer) {
                         counted_text(std::abs(*totals.moved_days), "day"),
                         *totals.moved_days > 0 ? "later" : "earlier");
   }
-  text += fmt::format("; plants after their first rest: about {} instead of {}",
+  text += fmt::format("; plants: about {} instead of {}",
                       whole_text(totals.plants_after),
                       whole_text(totals.plants_before));
   return paragraph("In all: ", text);
@@ -125,7 +125,7 @@ std::string plants_line(const WhatIfLine& line) {
     return {};
   }
   return paragraph(under_row,
-                   fmt::format("plants after their first rest: about {} instead of {}",
+                   fmt::format("plants: about {} instead of {}",
                                whole_text(*line.after.plants),
                                whole_text(*line.before.plants)));
 }
@@ -202,7 +202,7 @@ std::string sweep_totals(const SweepAnswer& answer, const TextStyle& style) {
                                     {"Later", Align::right},
                                     {"Not here", Align::right},
                                     {"Not known", Align::right},
-                                    {"Plants after their first rest", Align::right}};
+                                    {"Plants", Align::right}};
   return '\n' + heading_text("All packets", style) + table_text(columns, rows, style);
 }
 

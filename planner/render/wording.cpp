@@ -13,7 +13,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 97> most{{
+constexpr std::array<Wording, 99> most{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -184,15 +184,18 @@ constexpr std::array<Wording, 97> most{{
      "plants other",
      "Off the mat it does as well: about {plants:plant}, on it {other}."},
     {Code::growth_before_rest,
-     "days rest",
-     "Seedlings need about {days:day} to grow before their first rest, near {rest}."},
+     "days rest hot ends",
+     "Seedlings need about {days:day} to grow before[ their first rest, near {rest}][ the height "
+     "of "
+     "the next hot season, near {hot}][ they end as annuals do, near {ends}]."},
     {Code::no_rest_by_heat,
      "",
      "Heat alone brings no rest within the season here: seedlings may grow on."},
     {Code::season_too_short,
-     "days rest",
-     "Too little time: seedlings need about {days:day} to grow before their first rest, near "
-     "{rest}."},
+     "days rest hot ends",
+     "Too little time: seedlings need about {days:day} to grow before[ their first rest, near "
+     "{rest}][ the height of the next hot season, near {hot}][ they end as annuals do, near "
+     "{ends}]."},
     // Seed.
     {Code::seed_fading,
      "alive age_years",
@@ -293,7 +296,7 @@ constexpr std::array<Wording, 97> most{{
      "water then all the same, or by {no_later_than} in a cooler place."},
     {Code::hardly_any_lives,
      "lost_to",
-     "Hardly any of it is likely to live through its first rest here: most are lost {lost_to}. "
+     "Hardly a plant is likely to come of it here: most are lost {lost_to}. "
      "Find "
      "it a place that spares it that before you sow."},
     {Code::late_for_it,
@@ -349,7 +352,17 @@ constexpr std::array<Wording, 97> most{{
      "on",
      "Sown on {on}, and no first water is written down: taken to be dry still. If it was watered, "
      "write that down."},
-    {Code::rests_from, "rest", "It grows; its rest usually begins about {rest}."},
+    {Code::rests_from,
+     "rest moist evergreen annual",
+     "It grows[; its rest usually begins about {rest}][; from about {moist} on it usually rests, "
+     "and is kept barely moist][; it is evergreen, and watered through its resting season too, "
+     "usually from about {evergreen}][; it is an annual, and usually sets seed and dies about "
+     "{annual}]."},
+    {Code::not_dried_off, "", "Until then keep it barely moist: this kind is not dried off."},
+    {Code::annual_over,
+     "",
+     "An annual: its plants have set seed and died by now. What may still come is of seed that is "
+     "left in the pot."},
     {Code::wakes_when_cool,
      "limit_c bench",
      "It rests until nights hold at or under {limit_c} on the {bench}: then water it again."},

@@ -124,6 +124,12 @@ std::vector<Scene> scenes() {
   Scene swing{"needs the swing", cool_starter(14.0), {}, 75};
   swing.seed.swing = species_rules::Swing::needed;
   list.push_back(swing);
+  Scene evergreen{"evergreen", cool_starter(14.0), {}, 75};
+  evergreen.seed.first_rest = species_rules::FirstRestWay::none;
+  list.push_back(evergreen);
+  Scene annual{"annual", cool_starter(14.0), {}, 75};
+  annual.seed.first_rest = species_rules::FirstRestWay::dies;
+  list.push_back(annual);
   return list;
 }
 
@@ -145,6 +151,9 @@ std::vector<Scene> scenes_elsewhere() {
   mat.seed.heat_limit_c = 47.0;
   mat.seed.growth_needed_days = 45.0;
   list.push_back(mat);
+  Scene evergreen{"evergreen in full sun", cool_starter(16.0), {}, 40, 14.0, 6.0, in_full_sun()};
+  evergreen.seed.first_rest = species_rules::FirstRestWay::none;
+  list.push_back(evergreen);
   Scene off_mat = mat;
   off_mat.name = "hot starter without one";
   off_mat.stand = in_the_open();

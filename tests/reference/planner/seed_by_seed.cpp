@@ -13,6 +13,7 @@ namespace nightsow::planner {
 namespace {
 
 using Parameters = species_rules::SeedParameters;
+using species_rules::FirstRestWay;
 using species_rules::Growth;
 using species_rules::Start;
 using species_rules::Swing;
@@ -98,8 +99,11 @@ private:
   std::size_t on(int day) const { return static_cast<std::size_t>(day); }
 
   // Days from the coldest one on add up until the rest; summer growers rest with the first cool
-  // week after the hottest.
+  // week after the hottest. Evergreens have no rest.
   int season_rest() const {
+    if (seed_.first_rest == FirstRestWay::none) {
+      return season_.ends;
+    }
     if (seed_.growth == Growth::summer) {
       for (int day = season_.hottest; day < season_.ends; ++day) {
         if (course_.seven_day_mean_c[on(day)] <= 13.0) {
@@ -120,7 +124,8 @@ private:
 
   int own_rest(int emerged) const {
     const int rest = season_rest();
-    if (seed_.start != Start::cool || seed_.growth == Growth::summer) {
+    const bool evergreen = seed_.first_rest == FirstRestWay::none;
+    if (evergreen || seed_.start != Start::cool || seed_.growth == Growth::summer) {
       return rest;
     }
     double sum = 0.0;
@@ -279,7 +284,9 @@ private:
     if (grown < own_need) {
       return End::late;
     }
-    return luck_.with(care_.kept_through_rest) ? End::plant : End::rest;
+    const bool rests =
+        seed_.first_rest == FirstRestWay::dry || seed_.first_rest == FirstRestWay::barely_moist;
+    return !rests || luck_.with(care_.kept_through_rest) ? End::plant : End::rest;
   }
 
   const SeedCourse& course_;

@@ -3,6 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <string_view>
+#include <vector>
+
 // What growers of these plants hold in common (common practice, no source), against the catalogue:
 // whoever changes a rule past these bounds should know that growers would be surprised.
 namespace nightsow::species_rules {
@@ -112,6 +115,111 @@ TEST(KnownKinds, SeedThatDiesAsItDriesIsSownAtOnce) {
   EXPECT_EQ(rule.gate.start->value, Start::at_once);
   EXPECT_EQ(rule.seed.store->value, Store::sow_at_once);
   EXPECT_LE(rule.seed.half_life_years->high, 0.5);
+}
+
+// common practice, no source
+TEST(KnownKinds, PassTheirFirstRestingSeasonAsGrowersKeepThem) {
+  using Way = FirstRestWay;
+
+  struct Case {
+    Way way;
+    std::vector<std::string_view> taxa;
+  };
+
+  const std::vector<Case> cases{{Way::dry,
+                                 {"Lachenalia aloides",
+                                  "Massonia",
+                                  "Romulea",
+                                  "Babiana",
+                                  "Ixia",
+                                  "Oxalis obtusa",
+                                  "Cyanella",
+                                  "Tulipa",
+                                  "Tylecodon paniculatus",
+                                  "Othonna retrofracta",
+                                  "Pelargonium triste",
+                                  "Dioscorea elephantipes",
+                                  "Crassula umbella",
+                                  "Euphorbia tuberosa",
+                                  "Bulbine haworthioides",
+                                  "Wachendorfia paniculata",
+                                  "Eucomis",
+                                  "Moraea villosa"}},
+                                {Way::barely_moist,
+                                 {"Brunsvigia josephinae",
+                                  "Haemanthus coccineus",
+                                  "Nerine sarniensis",
+                                  "Lithops",
+                                  "Conophytum",
+                                  "Adenium obesum",
+                                  "Aeonium",
+                                  "Dudleya",
+                                  "Drosera cistiflora",
+                                  "Cyclamen coum",
+                                  "Veltheimia bracteata",
+                                  "Crassula columnaris",
+                                  "Agapanthus inapertus",
+                                  "Fritillaria meleagris"}},
+                                {Way::none,
+                                 {"Aloe ferox",
+                                  "Gasteria",
+                                  "Haworthia",
+                                  "Haworthiopsis",
+                                  "Astroloba",
+                                  "Crassula ovata",
+                                  "Cotyledon",
+                                  "Kalanchoe",
+                                  "Pelargonium zonale",
+                                  "Pelargonium capitatum",
+                                  "Protea cynaroides",
+                                  "Leucospermum",
+                                  "Erica",
+                                  "Elegia tectorum",
+                                  "Restio",
+                                  "Agathosma",
+                                  "Lampranthus",
+                                  "Carpobrotus",
+                                  "Clivia",
+                                  "Agapanthus praecox",
+                                  "Haemanthus albiflos",
+                                  "Aristea",
+                                  "Dierama",
+                                  "Schizostylis coccinea",
+                                  "Wachendorfia thyrsiflora",
+                                  "Zantedeschia aethiopica",
+                                  "Drosera capensis",
+                                  "Albuca bracteata",
+                                  "Bulbine frutescens",
+                                  "Curio rowleyanus",
+                                  "Portulacaria afra"}},
+                                {Way::dies,
+                                 {"Nemesia",
+                                  "Diascia",
+                                  "Heliophila",
+                                  "Ursinia",
+                                  "Dimorphotheca sinuata",
+                                  "Arctotis fastuosa",
+                                  "Arctotheca calendula",
+                                  "Dorotheanthus bellidiformis",
+                                  "Mesembryanthemum crystallinum",
+                                  "Senecio elegans",
+                                  "Portulaca grandiflora",
+                                  "Bulbine annua"}}};
+  for (const Case& one : cases) {
+    for (const std::string_view taxon : one.taxa) {
+      EXPECT_EQ(first_rest_of(rule_of(taxon)), one.way) << taxon;
+    }
+  }
+}
+
+// common practice, no source
+TEST(KnownKinds, OnlyPotsOfKindsThatAreDriedOffAndOfSeedThatBearsItMayGoDry) {
+  for (const std::string_view taxon : {"Lachenalia", "Nemesia", "Moraea"}) {
+    EXPECT_TRUE(pot_may_go_dry(rule_of(taxon))) << taxon;
+  }
+  for (const std::string_view taxon : {"Haemanthus", "Strumaria", "Restio", "Aloe", "Cyclamen"}) {
+    EXPECT_FALSE(pot_may_go_dry(rule_of(taxon))) << taxon;
+  }
 }
 
 // common practice, no source

@@ -74,6 +74,31 @@ TEST(CheckRules, MoreNightsCannotBeWantedThanCounted) {
   EXPECT_EQ(faults.size(), 1U);
 }
 
+TEST(CheckRules, AnAnnualIsNotPrickedOutLaterThanItLives) {
+  struct Case {
+    const char* way;
+    const char* transplant;
+    std::size_t faults;
+  };
+
+  for (const Case& one : {Case{"dies", "easy", 0},
+                          Case{"dies", "never", 0},
+                          Case{"dies", "after_first_rest", 1},
+                          Case{"dies", "late", 1},
+                          Case{"none", "after_first_rest", 0},
+                          Case{"dry", "late", 0}}) {
+    const std::string rule = std::string(R"("first_rest": {"value": ")") + one.way +
+                             R"(", "evidence": "memory"}, "transplant": {"value": ")" +
+                             one.transplant + R"(", "evidence": "memory"})";
+    const auto faults =
+        rule_faults(R"({"genus": "Ursinia", "rule": {)" + rule + "}}", family_defaults());
+    EXPECT_EQ(faults.size(), one.faults) << one.way << ", " << one.transplant;
+    if (one.faults > 0) {
+      EXPECT_NE(faults.at(0).find("Ursinia is pricked out later than it lives"), std::string::npos);
+    }
+  }
+}
+
 TEST(CheckRules, LooksFollowEachOther) {
   const auto faults = rule_faults(
       R"({"genus": "Aloe", "rule": {)" + number("first_look_days", "30") + "}}", family_defaults());

@@ -89,7 +89,7 @@ TEST_P(NightsOnBothHalves, AreCountedOverTheLastSevenAndTheLastFourteen) {
 TEST_P(NightsOnBothHalves, AreAskedForEveryKindInHandThatWaits) {
   const NightsAnswer answer = nights(garden(60,
                                             {"Lachenalia mutabilis, 9 seeds",
-                                             "Bulbine annua, 9 seeds",
+                                             "Bulbine alooides, 9 seeds",
                                              "Bulbine torta, 9 seeds",
                                              "Stapelia grandiflora, 5 seeds",
                                              "Zzyzx"}),
@@ -112,7 +112,7 @@ TEST_P(NightsOnBothHalves, AreToldForEachBenchThatHoldsTheKind) {
   support::InventedGarden two;
   two.climate.hottest_day_of_year = GetParam();
   two.benches = {support::open_bench(), support::bench_with("frame", 2.0, 2.0)};
-  two.packets = {"Bulbine annua, 9 seeds", "Bulbine torta, 9 seeds, on frame"};
+  two.packets = {"Bulbine alooides, 9 seeds", "Bulbine torta, 9 seeds, on frame"};
   const NightsAnswer answer = nights(support::garden_of(two), {});
   ASSERT_EQ(answer.genera.size(), 2U);
   EXPECT_EQ(answer.genera[0].bench, "frame");
@@ -152,7 +152,7 @@ TEST_P(NightsOnBothHalves, AreNeverCoolEnoughInTheTropics) {
 
 TEST_P(NightsOnBothHalves, AreOpenExactlyWhereThePlanDoesNotWait) {
   for (const int day : {45, 80, 95, 105, 115, 140}) {
-    const LoadedGarden here = garden(day, {"Bulbine annua, 9 seeds, harvested 300 days ago"});
+    const LoadedGarden here = garden(day, {"Bulbine alooides, 9 seeds, harvested 300 days ago"});
     const bool open = line(here, "Bulbine").open == Open::yes;
     const bool waters = plan(here, {}).sowings.at(0).verdict == Verdict::water_now;
     EXPECT_EQ(open, waters) << day;
@@ -160,7 +160,8 @@ TEST_P(NightsOnBothHalves, AreOpenExactlyWhereThePlanDoesNotWait) {
 }
 
 TEST_P(NightsOnBothHalves, AreTheSameForTheSameCall) {
-  const LoadedGarden here = garden(80, {"Bulbine annua, 9 seeds", "Lachenalia mutabilis, 9 seeds"});
+  const LoadedGarden here =
+      garden(80, {"Bulbine alooides, 9 seeds", "Lachenalia mutabilis, 9 seeds"});
   EXPECT_EQ(to_json(nights(here, {})), to_json(nights(here, {})));
 }
 

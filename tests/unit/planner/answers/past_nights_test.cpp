@@ -21,7 +21,7 @@ protected:
   [[nodiscard]] static support::InventedGarden invented() {
     support::InventedGarden garden;
     garden.climate.hottest_day_of_year = GetParam();
-    garden.packets = {"Bulbine annua, 9 seeds", "Stapelia grandiflora, 9 seeds"};
+    garden.packets = {"Bulbine alooides, 9 seeds", "Stapelia grandiflora, 9 seeds"};
     return garden;
   }
 

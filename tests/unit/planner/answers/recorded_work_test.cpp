@@ -12,6 +12,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <string>
 
@@ -280,6 +281,40 @@ TEST(OverdueSowings, AreThoseWhoseSavedDayPassedWithoutASowing) {
   sown.sowings = {support::invented_sowing()};
   sown.sowings.front().packet_id = "b";
   EXPECT_EQ(overdue(sown, "2026-04-12"), std::nullopt);
+}
+
+TEST(RecordedWork, AsksForWhatTheKindDoesInItsRestingSeason) {
+  using species_rules::FirstRestWay;
+
+  struct Case {
+    FirstRestWay way;
+    TaskKind asked;
+  };
+
+  constexpr std::array<TaskKind, 4> all{
+      TaskKind::rest, TaskKind::rest_moist, TaskKind::keep_watering, TaskKind::gather_seed};
+  for (const Case& one : {Case{FirstRestWay::dry, TaskKind::rest},
+                          Case{FirstRestWay::barely_moist, TaskKind::rest_moist},
+                          Case{FirstRestWay::none, TaskKind::keep_watering},
+                          Case{FirstRestWay::dies, TaskKind::gather_seed}}) {
+    Pot pot;
+    pot.needs.first_rest = one.way;
+    pot.count("2026-05-01", 5);
+    for (const TaskKind kind : all) {
+      EXPECT_EQ(pot.told(kind, "2026-06-01"), kind == one.asked ? "2026-11-01" : "none")
+          << name_of(one.asked) << ", " << name_of(kind);
+    }
+  }
+}
+
+TEST(RecordedWork, AsksForNoDryRestOfPotsThatMayNotGoDry) {
+  Pot pot;
+  pot.needs.defers = true;
+  pot.count("2026-06-01", 0);
+  EXPECT_EQ(pot.told(TaskKind::dry_rest, "2026-06-01"), "2026-06-30");
+  pot.needs.may_go_dry = false;
+  EXPECT_EQ(pot.told(TaskKind::dry_rest, "2026-06-01"), "none");
+  EXPECT_EQ(pot.told(TaskKind::re_wet, "2026-06-01"), "none");
 }
 
 } // namespace

@@ -81,7 +81,7 @@ TEST(RuleShow, FollowsAnOlderName) {
 }
 
 TEST(RuleShow, IsTheRuleOfTheGenusForASpeciesWithoutItsOwn) {
-  EXPECT_EQ(show_rule(*embedded_catalogue(), "Bulbine annua").rule, "Bulbine");
+  EXPECT_EQ(show_rule(*embedded_catalogue(), "Bulbine alooides").rule, "Bulbine");
 }
 
 TEST(RuleShow, IsRefusedForAnUnknownNameWithTheNearestOne) {
@@ -112,7 +112,8 @@ Catalogue four_genera() {
       "start": {"value": "hot", "evidence": "memory"},
       "cover": {"value": "own_thickness", "evidence": "memory"},
       "seed_size": {"value": "large", "evidence": "memory"}}},
-    {"genus": "Fleshia", "rule": {"start": {"value": "at_once", "evidence": "memory"}}},
+    {"genus": "Fleshia", "rule": {"start": {"value": "at_once", "evidence": "memory"},
+      "first_rest": {"value": "barely_moist", "evidence": "memory"}}},
     {"genus": "Otheria", "species": [{"species": "coolioides"}]})");
 }
 
@@ -125,6 +126,8 @@ TEST(RulesList, EachFilterKeepsTheRulesThatFit) {
   EXPECT_EQ(kept({.growth = species_rules::Growth::summer}), Names{"Coolia"});
   EXPECT_EQ(kept({.mat = species_rules::Mat::harmful}), Names{"Coolia"});
   EXPECT_EQ(kept({.seed_size = species_rules::SeedSize::large}), Names{"Hotia"});
+  EXPECT_EQ(kept({.first_rest = species_rules::FirstRestWay::barely_moist}), Names{"Fleshia"});
+  EXPECT_EQ(kept({.first_rest = species_rules::FirstRestWay::none}), Names{});
   EXPECT_EQ(kept({.in_hand = std::set<std::string>{"Fleshia"}}), Names{"Fleshia"});
   EXPECT_EQ(kept({.family = "testaceae"}).size(), 4U);
   EXPECT_EQ(kept({.growth = species_rules::Growth::summer, .mat = species_rules::Mat::needed}),

@@ -7,6 +7,11 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace nightsow::planner {
 namespace {
@@ -160,6 +165,109 @@ TEST(Tasks, LetPotsInWhichNothingCameGoDryAndKeepThemOnlyWhereSeedDefers) {
   const Task kept = of_kind(tasks, TaskKind::carry_over).at(0);
   EXPECT_EQ(kept.packets, std::vector<std::string>{"A"});
   EXPECT_EQ(kept.seasons, 2);
+}
+
+std::vector<std::string> packets_of(const std::vector<Task>& tasks, TaskKind kind) {
+  std::vector<std::string> packets;
+  for (const Task& task : of_kind(tasks, kind)) {
+    packets.insert(packets.end(), task.packets.begin(), task.packets.end());
+  }
+  return packets;
+}
+
+// "dry rest", "barely moist", "evergreen", "annual" in one tray, each with easy pricking out.
+std::vector<Task> tasks_of_four_ways(const std::function<void(Sowing&)>& change = {}) {
+  std::vector<Sowing> sowings;
+  for (const auto* way : {"dry", "barely_moist", "none", "dies"}) {
+    Sowing line = sowing_named(way);
+    line.how.first_rest = way;
+    line.how.transplant = "easy";
+    line.work.shade_second_year =
+        std::string_view{way} == "dies" ? std::nullopt : std::optional{0.3};
+    line.work.may_go_dry = std::string_view{way} == "dry" || std::string_view{way} == "dies";
+    if (change) {
+      change(line);
+    }
+    sowings.push_back(line);
+  }
+  return tasks_of_all(sowings);
+}
+
+TEST(Tasks, OfTheRestingSeasonGoByHowAKindPassesIt) {
+  const std::vector<Task> tasks = tasks_of_four_ways();
+  using Packets = std::vector<std::string>;
+  EXPECT_EQ(packets_of(tasks, TaskKind::rest), Packets{"dry"});
+  EXPECT_EQ(packets_of(tasks, TaskKind::rest_moist), Packets{"barely_moist"});
+  EXPECT_EQ(packets_of(tasks, TaskKind::keep_watering), Packets{"none"});
+  EXPECT_EQ(packets_of(tasks, TaskKind::gather_seed), Packets{"dies"});
+  EXPECT_EQ(of_kind(tasks, TaskKind::keep_watering).at(0).on, day("2026-11-10"));
+}
+
+TEST(Tasks, WakeOnlyWhatRests) {
+  const std::vector<std::string> woken = packets_of(tasks_of_four_ways(), TaskKind::wake);
+  EXPECT_EQ(woken, (std::vector<std::string>{"barely_moist", "dry"}));
+}
+
+TEST(Tasks, CarryOnOnlyWhatIsTooSmallForARest) {
+  const std::vector<Task> tasks =
+      tasks_of_four_ways([](Sowing& line) { line.work.too_small_to_rest = true; });
+  EXPECT_EQ(packets_of(tasks, TaskKind::carry_on),
+            (std::vector<std::string>{"barely_moist", "dry"}));
+  EXPECT_EQ(packets_of(tasks, TaskKind::keep_watering), std::vector<std::string>{"none"});
+  EXPECT_EQ(packets_of(tasks, TaskKind::gather_seed), std::vector<std::string>{"dies"});
+}
+
+TEST(Tasks, PrickOutAnnualsWhileTheyAreYoungAndAskNothingOfThemLater) {
+  const std::vector<Task> tasks = tasks_of_four_ways();
+  const std::vector<Task> prick = of_kind(tasks, TaskKind::prick_out);
+  ASSERT_EQ(prick.size(), 2U);
+  EXPECT_EQ(prick[0].packets, std::vector<std::string>{"dies"});
+  EXPECT_EQ(prick[0].on, of_kind(tasks, TaskKind::main_look).at(0).on);
+  EXPECT_EQ(prick[0].number, 1);
+  EXPECT_EQ(prick[1].number, 2);
+  for (const Task& task : tasks) {
+    if (task.on > day("2026-11-10")) {
+      EXPECT_EQ(std::count(task.packets.begin(), task.packets.end(), "dies"), 0)
+          << name_of(task.kind);
+    }
+  }
+}
+
+TEST(Tasks, LetOnlyPotsGoDryThatMayAndKeepTheOthersBarelyMoist) {
+  const std::vector<Task> tasks = tasks_of_four_ways([](Sowing& line) { line.work.defers = true; });
+  using Packets = std::vector<std::string>;
+  EXPECT_EQ(packets_of(tasks, TaskKind::dry_rest), (Packets{"dies", "dry"}));
+  EXPECT_EQ(packets_of(tasks, TaskKind::re_wet), (Packets{"dies", "dry"}));
+  const std::vector<Task> kept = of_kind(tasks, TaskKind::carry_over);
+  ASSERT_EQ(kept.size(), 2U);
+  EXPECT_EQ(kept[0].packets, (Packets{"dies", "dry"}));
+  EXPECT_EQ(kept[0].moist, false);
+  EXPECT_EQ(kept[1].packets, (Packets{"barely_moist", "none"}));
+  EXPECT_EQ(kept[1].moist, true);
+}
+
+TEST(Tasks, SowAndWaterSeedThatDiesDryOnTheSameDayEachDayInItsOwnTray) {
+  Sowing first = sowing_named("A");
+  first.start = "at_once";
+  first.verdict = Verdict::water_now;
+  first.first_water = {};
+  first.first_water.expected = {today, today, today, 0.0};
+  first.sow_on = day("2026-02-21");
+  Sowing second = first;
+  second.packet = "B";
+  second.sow_on = day("2026-02-28");
+  const std::vector<Task> tasks = tasks_of_all({first, second});
+  EXPECT_TRUE(of_kind(tasks, TaskKind::sow_dry).empty());
+  const std::vector<Task> sow = of_kind(tasks, TaskKind::sow_wet);
+  const std::vector<Task> water = of_kind(tasks, TaskKind::first_water);
+  ASSERT_EQ(sow.size(), 2U);
+  ASSERT_EQ(water.size(), 2U);
+  for (std::size_t i = 0; i < sow.size(); ++i) {
+    EXPECT_EQ(sow[i].on, water[i].on);
+    EXPECT_EQ(sow[i].packets, water[i].packets);
+  }
+  EXPECT_EQ(sow[0].on, day("2026-02-21"));
+  EXPECT_EQ(sow[1].on, day("2026-02-28"));
 }
 
 } // namespace

@@ -1,4 +1,5 @@
 #include "planner/answers/plan.hpp"
+#include "planner/answers/tasks.hpp"
 #include "planner/model/sowing_days.hpp"
 #include "planner/render/dates.hpp"
 #include "planner/render/plan_files.hpp"
@@ -13,6 +14,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <set>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -103,7 +105,7 @@ using SowingDays = std::map<std::string, std::string>;
 SowingDays days_of_tasks(const PlanAnswer& answer) {
   SowingDays days;
   for (const Task& task : answer.tasks) {
-    if (task.kind == TaskKind::sow_dry) {
+    if (is_sowing(task.kind)) {
       for (const std::string& packet : task.packets) {
         EXPECT_TRUE(days.emplace(packet, format_iso_date(task.on)).second) << packet;
       }
@@ -173,6 +175,24 @@ TEST_P(AnyTrays, AreSownOnTheSameDayInTheWorkTheTableTheSheetAndOnLabels) {
     EXPECT_EQ(on, format_iso_date(day)) << packet;
     EXPECT_EQ(labels.at(packet), date_text(day)) << packet;
     EXPECT_EQ(sheet.at(packet), day_text(day, answer_.today)) << packet;
+  }
+}
+
+TEST_P(AnyTrays, OfSeedThatDiesDryAreWateredOnTheDayOnWhichAllOfThemIsSown) {
+  std::set<std::string> at_once;
+  for (const Lot& lot : answer_.lots) {
+    if (lot.start == "at_once") {
+      at_once.insert(lot.id);
+      for (const LotPacket& packet : lot.packets) {
+        EXPECT_EQ(packet.sow_on, lot.waters) << lot.id << ' ' << packet.packet;
+      }
+    }
+  }
+  for (const Task& task : answer_.tasks) {
+    if (is_sowing(task.kind)) {
+      EXPECT_EQ(task.kind, at_once.contains(task.lot) ? TaskKind::sow_wet : TaskKind::sow_dry)
+          << task.lot;
+    }
   }
 }
 

@@ -31,11 +31,15 @@ Records three_pots() {
   return records;
 }
 
-CareMeant watered(std::string what, std::optional<WateringKind> kind = {}) {
+CareMeant watered(std::string what,
+                  std::optional<WateringKind> kind = {},
+                  bool even_so = false,
+                  const std::vector<NotDriedOff>& not_dried_off = {}) {
   const Records records = three_pots();
-  return waterings_meant({std::move(what), kind, {}},
+  return waterings_meant({std::move(what), kind, {}, even_so},
                          open_sowings(records, {"open bench", "frame"}, today),
                          records,
+                         not_dried_off,
                          today);
 }
 
@@ -55,6 +59,25 @@ TEST(Water, OfOnePotIsWhatThatPotNeeds) {
   EXPECT_EQ(told(watered("2")), (Told{{2, WateringKind::first_water}}));
   EXPECT_EQ(told(watered("3")), (Told{{3, WateringKind::rewet}}));
   EXPECT_EQ(told(watered("3", WateringKind::dry_rest)), (Told{{3, WateringKind::dry_rest}}));
+}
+
+TEST(Water, NoDryRestIsWrittenOfAKindThatIsNotDriedOffUnlessItIsToBeEvenSo) {
+  const std::vector<NotDriedOff> evergreen{{1, "is evergreen"}};
+  EXPECT_THROW(static_cast<void>(watered("1", WateringKind::dry_rest, false, evergreen)),
+               UsageError);
+  EXPECT_EQ(told(watered("1", WateringKind::dry_rest, true, evergreen)),
+            (Told{{1, WateringKind::dry_rest}}));
+  EXPECT_EQ(told(watered("1", {}, false, evergreen)), (Told{{1, WateringKind::watered}}));
+}
+
+TEST(Water, ADryRestOfAllLeavesOutWhatIsNotDriedOff) {
+  Records records = three_pots();
+  records.waterings.clear();
+  const auto open = open_sowings(records, {"open bench", "frame"}, today);
+  const CareMeant care = waterings_meant(
+      {"all", WateringKind::dry_rest, {}}, open, records, {{3, "is evergreen"}}, today);
+  EXPECT_EQ(told(care), (Told{{1, WateringKind::dry_rest}}));
+  EXPECT_EQ(care.left_out_not_dried_off, std::vector<EntryId>{3});
 }
 
 TEST(Water, OfManyPotsLeavesOutWhatIsDryOrAtRest) {

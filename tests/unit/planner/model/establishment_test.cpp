@@ -77,6 +77,66 @@ TEST(SeedSeason, WhereNoRestComesTheSeasonsEndIsTaken) {
   EXPECT_EQ(seed.rest_begins(), days);
 }
 
+TEST(SeedSeason, AnEvergreenHasNoRestAndIsJudgedAtTheSeasonsEnd) {
+  SeedParameters seed = plain_seed();
+  seed.first_rest = species_rules::FirstRestWay::none;
+  const SeedCourse course = even_course();
+  PotCare care;
+  care.kept_through_rest = 0.5;
+  SeedSeason evergreen{course, seed, care, season};
+  EXPECT_FALSE(evergreen.rests());
+  EXPECT_EQ(evergreen.rest_begins(), days);
+  const Establishment result = evergreen.watered_on(50, {});
+  EXPECT_EQ(result.losses.rest, 0.0);
+  EXPECT_NEAR(result.plants, 1.0, 1e-6);
+}
+
+TEST(SeedSeason, AnEvergreenMeetsTheHeatThatOthersRestThrough) {
+  SeedParameters seed = plain_seed();
+  seed.heat_limit_c = 39.0;
+  SeedCourse course = even_course();
+  course.hottest_c.at(280) = 60.0; // after the rest has begun
+  EXPECT_EQ(watered(course, seed, 50).losses.heat, 0.0);
+  seed.first_rest = species_rules::FirstRestWay::none;
+  EXPECT_GT(watered(course, seed, 50).losses.heat, 0.99);
+}
+
+TEST(SeedSeason, AnEvergreenThatIsUpInTheHeatOfTheSeasonBeforeGrowsOn) {
+  SeedParameters seed = plain_seed();
+  seed.release.reset();
+  SeedCourse course = even_course();
+  course.rest_rate.assign(days, 1.0);
+  EXPECT_GT(watered(course, seed, 0).losses.too_late, 0.0);
+  seed.first_rest = species_rules::FirstRestWay::none;
+  EXPECT_NEAR(watered(course, seed, 0).plants, 1.0, 1e-6);
+}
+
+TEST(SeedSeason, AnAnnualLosesNothingInARestAndStillHasToGrowUp) {
+  SeedParameters seed = plain_seed();
+  seed.growth_needed_days = 100.0;
+  const SeedCourse course = even_course();
+  PotCare care;
+  care.kept_through_rest = 0.5;
+  const Establishment bulb = SeedSeason{course, seed, care, season}.watered_on(50, {});
+  seed.first_rest = species_rules::FirstRestWay::dies;
+  const Establishment annual = SeedSeason{course, seed, care, season}.watered_on(50, {});
+  EXPECT_NEAR(annual.plants, bulb.plants + bulb.losses.rest, 1e-9);
+  EXPECT_EQ(annual.losses.rest, 0.0);
+  EXPECT_GT(annual.losses.too_late, 0.0);
+  EXPECT_NEAR(annual.losses.too_late, bulb.losses.too_late, 1e-9);
+}
+
+TEST(SeedSeason, ARestKeptBarelyMoistTakesAsMuchAsADryOne) {
+  SeedParameters seed = plain_seed();
+  const SeedCourse course = even_course();
+  PotCare care;
+  care.kept_through_rest = 0.5;
+  const double dry = SeedSeason{course, seed, care, season}.watered_on(50, {}).plants;
+  seed.first_rest = species_rules::FirstRestWay::barely_moist;
+  EXPECT_EQ((SeedSeason{course, seed, care, season}.watered_on(50, {}).plants), dry);
+  EXPECT_NEAR(dry, 0.5, 1e-6);
+}
+
 // Five of seven, from the third night on its share of them: two and a bit of three is three.
 TEST(SeedSeason, WithoutSpreadAllComeUpTenDaysAfterTheNightsThatRelease) {
   const Establishment result = watered(even_course(), plain_seed(), 50);

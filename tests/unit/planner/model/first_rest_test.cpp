@@ -103,6 +103,23 @@ TEST_P(FirstRestOnBothHalves, LeavesNoTimeWhereEvenTheEarliestFirstWaterIsTooLat
   EXPECT_FALSE(latest_from(latest + Days{1}));
 }
 
+TEST_P(FirstRestOnBothHalves, EndsTheGrowthOfAllButEvergreensWhichGrowOnIntoTheNextHotSeason) {
+  using species_rules::FirstRestWay;
+  const InventedBench bench = here();
+  for (const GrowingSeason grows : {GrowingSeason::winter, GrowingSeason::summer}) {
+    const FirstRest rest = resting_season(bench.climate, bench.season, grows, usual_sum);
+    for (const FirstRestWay way :
+         {FirstRestWay::dry, FirstRestWay::barely_moist, FirstRestWay::dies}) {
+      EXPECT_EQ(growth_ends(bench.climate, bench.season, grows, usual_sum, way).begins,
+                rest.begins);
+    }
+    const FirstRest evergreen =
+        growth_ends(bench.climate, bench.season, grows, usual_sum, FirstRestWay::none);
+    EXPECT_EQ(evergreen.begins, bench.season.next_hottest - Days{1});
+    EXPECT_FALSE(evergreen.reached);
+  }
+}
+
 INSTANTIATE_TEST_SUITE_P(SouthAndNorth,
                          FirstRestOnBothHalves,
                          testing::Values(support::hottest_in_the_south,

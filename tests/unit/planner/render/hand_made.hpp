@@ -30,10 +30,11 @@ inline Spread spread(std::string_view p10,
 
 /// A value of the kind that goes by this name in a sentence.
 inline ReasonValue sample_value(std::string_view name) {
-  constexpr std::array<std::string_view, 20> dates{
-      "until",   "would_be", "since",   "again",         "from", "to",   "limb_begins",
-      "stirs",   "holds",    "last",    "begins",        "ends", "rest", "first",
-      "ripe_on", "on_shelf", "hottest", "no_later_than", "when", "on"};
+  constexpr std::array<std::string_view, 25> dates{
+      "until",   "would_be",      "since",  "again", "from", "to",    "limb_begins", "stirs",
+      "holds",   "last",          "begins", "ends",  "rest", "first", "ripe_on",     "on_shelf",
+      "hottest", "no_later_than", "when",   "on",    "hot",  "moist", "evergreen",   "annual",
+      "dry"};
   constexpr std::array<std::string_view, 13> texts{"store",
                                                    "cause",
                                                    "sure",

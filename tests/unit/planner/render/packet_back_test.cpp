@@ -130,6 +130,34 @@ TEST(PacketBack, SummerGrowersRestByCoolAndOthersByWarmth) {
             "warmth and long light bring that rest; milder ones count in part.");
 }
 
+TEST(PacketBack, TheRestIsToldByHowTheKindPassesIt) {
+  const RuleValue growth = figure("growth_needed_days", "days", 70);
+  EXPECT_EQ(line({word("first_rest", "dry"), growth}, "rest"),
+            "It needs 70 days of good growth before its first rest. In that rest let it go dry, "
+            "shaded, with a sip now and then.");
+  EXPECT_EQ(line({word("first_rest", "barely_moist"), word("growth", "summer"), growth}, "rest"),
+            "It needs 70 days of good growth before its first rest, which cool nights and days "
+            "bring. In that rest keep it barely moist: it is not dried off.");
+  EXPECT_EQ(line({word("first_rest", "none"), growth}, "rest"),
+            "Evergreen: it has no dry rest. Go on watering by need through its resting season, in "
+            "shade. It needs 70 days of good growth before the next hot season is at its height.");
+  EXPECT_EQ(line({word("first_rest", "dies"), growth}, "rest"),
+            "Annual: it flowers, sets seed and dies, and has no rest to live through. It needs 70 "
+            "days of good growth before that.");
+}
+
+TEST(PacketBack, ThePotGetsADryRestAfterTheLastLookOnlyWhereItMayGoDry) {
+  const RuleValue last = figure("last_look_days", "days", 90);
+  const std::string dry = "Last look after 90 days, then a dry rest.";
+  const std::string moist = "Last look after 90 days.";
+  EXPECT_EQ(line({last}, "expect"), dry);
+  EXPECT_EQ(line({word("first_rest", "dry"), last}, "expect"), dry);
+  EXPECT_EQ(line({word("first_rest", "dies"), last}, "expect"), dry);
+  EXPECT_EQ(line({word("first_rest", "none"), last}, "expect"), moist);
+  EXPECT_EQ(line({word("first_rest", "barely_moist"), last}, "expect"), moist);
+  EXPECT_EQ(line({word("start", "at_once"), word("first_rest", "dry"), last}, "expect"), moist);
+}
+
 TEST(PacketBack, RipeningIsToldInDaysOnTheShelf) {
   RuleShowAnswer answer;
   answer.half_ripe = RipeningDays{80, 33.3, 166.7, 20};

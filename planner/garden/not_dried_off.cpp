@@ -1,0 +1,31 @@
+#include "planner/garden/not_dried_off.hpp"
+
+#include "species-rules/seed_parameters.hpp"
+
+namespace nightsow::planner {
+
+std::vector<NotDriedOff> not_dried_off(const Records& records,
+                                       const species_rules::Catalogue& catalogue,
+                                       Date on) {
+  using species_rules::FirstRestWay;
+  std::vector<NotDriedOff> sowings;
+  for (const RecordedSowing& sowing : records.sowings) {
+    const species_rules::Lookup lookup = catalogue.rule_for(sowing.taxon);
+    if (!lookup.found) {
+      continue;
+    }
+    const FirstRestWay way = first_rest_of(lookup.found->rule);
+    const bool first = days_between(sowing.on, on) <= first_rest_within_days;
+    if (way == FirstRestWay::none) {
+      sowings.push_back({sowing.id,
+                         "is evergreen by its rule: it is watered through its resting season, and "
+                         "a dry rest kills it"});
+    } else if (way == FirstRestWay::barely_moist && first) {
+      sowings.push_back(
+          {sowing.id, "is kept barely moist in its first rest by its rule, and not dried off"});
+    }
+  }
+  return sowings;
+}
+
+} // namespace nightsow::planner
