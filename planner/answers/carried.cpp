@@ -8,6 +8,7 @@
 #include "planner/answers/pot_prospects.hpp"
 #include "planner/answers/recorded_work.hpp"
 #include "planner/answers/work_facts.hpp"
+#include "planner/garden/open_sowings.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/usual_looks.hpp"
 
@@ -87,8 +88,17 @@ std::optional<Date> wetted_from(const Records& records, EntryId sowing, Date day
   return std::nullopt;
 }
 
+WorkFacts facts_of(const Pot& of,
+                   BenchSeasons& seasons,
+                   const std::optional<climate::Season>& season,
+                   const std::optional<Date>& water = std::nullopt) {
+  const LineInput input{
+      of.garden, of.packet, of.rule, of.seed, seasons.guard(of.bench), of.bench, nullptr};
+  return work_facts(input, seasons, season, water);
+}
+
 // The work of the season in which it was first watered.
-void add_work(const Pot& of, const WorkFacts& facts, CarriedPot& pot) {
+void add_work(const Pot& of, BenchSeasons& seasons, const WorkFacts& facts, CarriedPot& pot) {
   const auto& seedling = of.rule.rule.seedling;
   const auto days = [](const std::optional<species_rules::Estimate>& told, int usual) {
     return told ? static_cast<int>(std::lround(told->value)) : usual;
@@ -103,6 +113,11 @@ void add_work(const Pot& of, const WorkFacts& facts, CarriedPot& pot) {
   needs.shade = facts.shade_first_year;
   needs.defers = facts.defers;
   needs.rests = facts.rests;
+  if (waters_are_told(of.garden.records, of.sowing.id, *pot.first_water)) {
+    const WorkFacts by_need = facts_of(of, seasons, std::nullopt, pot.first_water);
+    needs.water_every_days = by_need.water_every_days;
+    needs.waters_later_days = by_need.waters_later_days;
+  }
   pot.work = recorded_work(of.garden.records, of.sowing, pot.first_water, needs, of.garden.today);
 }
 
@@ -255,12 +270,28 @@ void set_growing(const std::optional<Date>& rests, CarriedPot& pot) {
   }
 }
 
-WorkFacts facts_of(const Pot& of,
-                   BenchSeasons& seasons,
-                   const std::optional<climate::Season>& season) {
-  const LineInput input{
-      of.garden, of.packet, of.rule, of.seed, seasons.guard(of.bench), of.bench, nullptr};
-  return work_facts(input, seasons, season, std::nullopt);
+bool may_be_pricked_out(const species_rules::Rule& rule) {
+  const auto& how = rule.seedling.transplant;
+  return how && (how->value == species_rules::Transplant::easy ||
+                 how->value == species_rules::Transplant::after_first_rest);
+}
+
+// The work of a pot that was woken in a later season; `later`: so many seasons after its first.
+void add_later_work(const Pot& of,
+                    BenchSeasons& seasons,
+                    const std::optional<Date>& rests,
+                    int later,
+                    Date woken,
+                    CarriedPot& pot) {
+  const auto& how = of.rule.rule.seedling.transplant;
+  const bool grows = pot.alive.value_or(0) > 0;
+  LaterPotNeeds needs{woken, {}, {}, rests, {}};
+  needs.prick_out = grows && may_be_pricked_out(of.rule.rule);
+  needs.pot_on = grows && later >= 2 && !(how && how->value == species_rules::Transplant::never);
+  if (waters_are_told(of.garden.records, of.sowing.id, woken)) {
+    needs.water_every_days = facts_of(of, seasons, std::nullopt, woken).waters_later_days;
+  }
+  pot.work = recorded_later_work(of.garden.records, of.sowing, needs, of.garden.today);
 }
 
 void set_watered(const Pot& of,
@@ -274,7 +305,7 @@ void set_watered(const Pot& of,
   pot.keep_seasons = facts.keep_seasons.value_or(usual_keep_seasons);
   pot.cool_seasons = std::max(0, season.name - first.name);
   if (first.name >= season.name) {
-    add_work(of, facts, pot);
+    add_work(of, seasons, facts, pot);
   }
   if (facts.rests && today >= *facts.rests && season.planning_begins <= today) {
     ++pot.cool_seasons;
@@ -295,10 +326,7 @@ void set_watered(const Pot& of,
                  : std::nullopt;
   if (woken) {
     set_growing(facts.rests, pot);
-    pot.work = {{TaskKind::wake, *woken, true, {}}};
-    if (facts.rests) {
-      pot.work.push_back({TaskKind::rest, *facts.rests, false, {}});
-    }
+    add_later_work(of, seasons, facts.rests, season.name - first.name, *woken, pot);
     return;
   }
   set_resting(std::move(wake), pot);
@@ -317,7 +345,8 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
                                       const std::optional<climate::Season>& season,
                                       const RecordedSowing& sowing) {
   const PotSeen seen = pot_seen(garden.records, sowing);
-  if (sowing.on > garden.today || (seen.alive == 0 && seen.ever_up >= sowing.seeds)) {
+  if (sowing.on > garden.today || closing_of(garden.records, sowing.id) != nullptr ||
+      (seen.alive == 0 && seen.ever_up >= sowing.seeds)) {
     return std::nullopt;
   }
   CarriedPot pot = pot_head(garden, sowing, seen);
@@ -348,7 +377,7 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
   } else {
     set_growing(std::nullopt, pot);
     if (days_between(*pot.first_water, garden.today) <= days_of_looks) {
-      add_work(of, facts_of(of, seasons, std::nullopt), pot);
+      add_work(of, seasons, facts_of(of, seasons, std::nullopt), pot);
     }
     pot.reasons.push_back(no_cooling_limb_reason(seasons.station()));
   }

@@ -233,7 +233,9 @@ void count_sowings(const Sowings& sowings, LearnAnswer& answer) {
     ++answer.sowings;
     seasons.insert(sowing->season);
     answer.counted += sowing->told->counted() ? 1 : 0;
-    answer.too_early += sowing->told->counted() && !sowing->looked_at_to_the_end ? 1 : 0;
+    if (sowing->told->counted() && !sowing->looked_at_to_the_end) {
+      ++(sowing->closed == nullptr ? answer.too_early : answer.closed_early);
+    }
   }
   answer.seasons = static_cast<int>(seasons.size());
 }

@@ -124,6 +124,7 @@ struct LearnAnswer {
   int seasons = 0;
   int counted = 0;        ///< of them with a count
   int too_early = 0;      ///< of those: in their first season, and still to be looked at
+  int closed_early = 0;   ///< of those: closed before they were looked at to the end
   int unknown = 0;        ///< sowings of taxa that no rule knows; in no figure below
   int others_sowings = 0; ///< of imported counts
   double others_weight = 0.0;

@@ -144,6 +144,7 @@ std::string learn_json(const LearnAnswer& answer) {
   json["seasons"] = answer.seasons;
   json["counted"] = answer.counted;
   json["too_early"] = answer.too_early;
+  json["closed_early"] = answer.closed_early;
   json["unknown_taxa"] = answer.unknown;
   json["others"] = {{"sowings", answer.others_sowings},
                     {"weight", json_number(answer.others_weight)}};

@@ -182,6 +182,22 @@ TEST(Learning, SowingsStillToBeLookedAtAreInNoShare) {
   EXPECT_EQ(answer.times.front().came, 4);
 }
 
+TEST(Learning, ASowingThatWasClosedEarlyHasWaitedAndNotFailed) {
+  LoadedGarden garden = a_garden();
+  const Date on = garden.today - Days{700};
+  garden.records.sowings = {sowing_of(1, "Bulbine annua", on, 40)};
+  garden.records.counts = {counted(1, on + Days{10}, 4)};
+  const LearnAnswer kept = learn(garden, {});
+  EXPECT_FALSE(kept.shares.empty()); // its season is over
+  garden.records.closings = {{50, 1, on + Days{12}, ClosingReason::thrown_out}};
+  const LearnAnswer closed = learn(garden, {});
+  EXPECT_TRUE(closed.shares.empty());
+  EXPECT_EQ(closed.closed_early, 1);
+  EXPECT_EQ(closed.too_early, 0);
+  ASSERT_EQ(closed.times.size(), 1U);
+  EXPECT_EQ(closed.times.front().came, 4);
+}
+
 TEST(Learning, WhatIsAskedForIsShownWithItsRelativesPooled) {
   LoadedGarden garden = a_garden();
   const Date on = garden.today - Days{400};

@@ -34,8 +34,9 @@ inline ReasonValue sample_value(std::string_view name) {
       "until",   "would_be", "since",   "again",         "from", "to",   "limb_begins",
       "stirs",   "holds",    "last",    "begins",        "ends", "rest", "first",
       "ripe_on", "on_shelf", "hottest", "no_later_than", "when", "on"};
-  constexpr std::array<std::string_view, 13> texts{"store",
+  constexpr std::array<std::string_view, 14> texts{"store",
                                                    "cause",
+                                                   "closed",
                                                    "sure",
                                                    "lost_to",
                                                    "bench",
