@@ -3,6 +3,7 @@
 #include "planner/answers/asked_kinds.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/known_sowings.hpp"
+#include "planner/answers/learned_germinations.hpp"
 #include "planner/answers/learned_limits.hpp"
 #include "planner/answers/learned_trials.hpp"
 #include "planner/answers/make_heads.hpp"
@@ -306,7 +307,8 @@ LearnAnswer learn(const LoadedGarden& garden, const LearnRequest& request) {
     answer.effects = effect_lines(record);
   }
   answer.limits = learned_limits(asked, seasons);
-  answer.offered = offered_rules(answer.limits);
+  answer.germinations = learned_germinations(asked, answer.limits, seasons);
+  answer.offered = offered_rules(answer.limits, answer.germinations);
   return answer;
 }
 
