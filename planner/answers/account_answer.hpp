@@ -74,8 +74,11 @@ struct SowingAccount {
   int up = 0;          ///< have come up in all, at most `seeds`
   int alive = 0;       ///< by the last count
   int died = 0;        ///< of those up
-  bool closed = false; ///< all is up, or the pot has had all the seasons its rule asks for
-  int firm = 0;        ///< pressed
+  bool closed = false; ///< the grower closed it, all is up, or the pot has had all the seasons its
+                       ///< rule asks for
+  std::optional<Date> closed_on; ///< by the grower: all below stands as on that day
+  std::string closed_why;        ///< thrown_out, emptied, given_away, moved_on, other; empty: open
+  int firm = 0;                  ///< pressed
   int soft = 0;
   std::optional<NumberSpread> expected_up; ///< by the last count, or by today where there is none
   std::vector<MissingShare> missing;       ///< empty: all up, or nothing can be told
@@ -92,7 +95,7 @@ struct SowingAccount {
 };
 
 /// What an account can come to.
-inline constexpr std::array<std::string_view, 12> account_steps{"nothing_missing",
+inline constexpr std::array<std::string_view, 13> account_steps{"nothing_missing",
                                                                 "too_early",
                                                                 "wait",
                                                                 "cool_it",
@@ -103,14 +106,15 @@ inline constexpr std::array<std::string_view, 12> account_steps{"nothing_missing
                                                                 "count_first",
                                                                 "water_again",
                                                                 "water_first",
-                                                                "nothing_reckoned"};
+                                                                "nothing_reckoned",
+                                                                "closed"};
 
 struct AccountAnswer {
   GardenHead garden;
   Date today{};
   std::vector<SowingAccount> accounts; ///< in the order asked for
   bool overview = false;               ///< none was named: a line each says enough
-  int closed = 0;                      ///< sowings left out: all up, or all their seasons over
+  int closed = 0; ///< sowings left out: closed, all up, or all their seasons over
   std::vector<Reason> warnings;
 };
 

@@ -10,6 +10,7 @@
 #include "planner/answers/carried.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
+#include "planner/garden/open_sowings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -40,7 +41,7 @@ struct Asked {
 };
 
 void nothing_reckoned(SowingAccount& answer, std::optional<Reason> because) {
-  answer.step = account_steps.back();
+  answer.step = "nothing_reckoned";
   if (because) {
     answer.advice.push_back(std::move(*because));
   }
@@ -306,6 +307,29 @@ SowingAccount account_of(const Asked& asked) {
   return answer;
 }
 
+// What most likely happened stays; what to do next is nobody's question any more.
+void close(const Closing& closing, SowingAccount& answer) {
+  answer.closed = true;
+  answer.closed_on = closing.on;
+  answer.closed_why = name_of(closing.why);
+  answer.step = "closed";
+  answer.until.reset();
+  answer.press.reset();
+  answer.how_sure.reset();
+  answer.more_to_come.reset();
+  answer.deciding.clear();
+  std::erase_if(answer.advice, [](const Reason& reason) {
+    return reason.code != ReasonCode::account_likely && reason.code != ReasonCode::nights_short &&
+           reason.code != ReasonCode::warm_nights_short && reason.code != ReasonCode::nights_came &&
+           reason.code != ReasonCode::account_unlike_rule;
+  });
+  Reason closed{ReasonCode::account_closed, {{"on", closing.on}}};
+  if (closing.why != ClosingReason::other) {
+    closed.values.push_back({"closed", answer.closed_why});
+  }
+  answer.advice.push_back(std::move(closed));
+}
+
 std::vector<Reason> readings_warnings(const LoadedGarden& garden, const StationClimate& station) {
   std::vector<Reason> warnings = warnings_of(garden, station, climate::few_seasons);
   std::erase_if(warnings, [](const Reason& reason) {
@@ -331,6 +355,10 @@ AccountAnswer account_report(const LoadedGarden& garden, const AccountRequest& r
     if (!wanted) {
       continue;
     }
+    if (!named && !request.all && closing_of(garden.records, sowing.id) != nullptr) {
+      ++answer.closed;
+      continue;
+    }
     SowingAccount one = sowing_account(garden, seasons, sowing, request.deciding);
     if (one.closed && !named && !request.all) {
       ++answer.closed;
@@ -345,7 +373,16 @@ SowingAccount sowing_account(const LoadedGarden& garden,
                              BenchSeasons& seasons,
                              const RecordedSowing& sowing,
                              bool deciding) {
-  return account_of({garden, seasons, sowing, sowing_facts(sowing, garden.records), deciding});
+  const SowingFacts facts = sowing_facts(sowing, garden.records);
+  const Closing* const closing = closing_of(garden.records, sowing.id);
+  if (closing == nullptr) {
+    return account_of({garden, seasons, sowing, facts, deciding});
+  }
+  LoadedGarden then = garden;
+  then.today = closing->on;
+  SowingAccount answer = account_of({then, seasons, sowing, facts, false});
+  close(*closing, answer);
+  return answer;
 }
 
 } // namespace nightsow::planner

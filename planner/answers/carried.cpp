@@ -9,6 +9,7 @@
 #include "planner/answers/recorded_work.hpp"
 #include "planner/answers/resting_work.hpp"
 #include "planner/answers/work_facts.hpp"
+#include "planner/garden/open_sowings.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/usual_looks.hpp"
 #include "species-rules/seed_parameters.hpp"
@@ -88,8 +89,17 @@ std::optional<Date> wetted_from(const Records& records, EntryId sowing, Date day
   return std::nullopt;
 }
 
+WorkFacts facts_of(const Pot& of,
+                   BenchSeasons& seasons,
+                   const std::optional<climate::Season>& season,
+                   const std::optional<Date>& water = std::nullopt) {
+  const LineInput input{
+      of.garden, of.packet, of.rule, of.seed, seasons.guard(of.bench), of.bench, nullptr};
+  return work_facts(input, seasons, season, water);
+}
+
 // The work of the season in which it was first watered.
-void add_work(const Pot& of, const WorkFacts& facts, CarriedPot& pot) {
+void add_work(const Pot& of, BenchSeasons& seasons, const WorkFacts& facts, CarriedPot& pot) {
   const auto& seedling = of.rule.rule.seedling;
   const auto days = [](const std::optional<species_rules::Estimate>& told, int usual) {
     return told ? static_cast<int>(std::lround(told->value)) : usual;
@@ -106,6 +116,11 @@ void add_work(const Pot& of, const WorkFacts& facts, CarriedPot& pot) {
   needs.may_go_dry = facts.may_go_dry;
   needs.first_rest = species_rules::first_rest_of(of.rule.rule);
   needs.rests = facts.rests;
+  if (waters_are_told(of.garden.records, of.sowing.id, *pot.first_water)) {
+    const WorkFacts by_need = facts_of(of, seasons, std::nullopt, pot.first_water);
+    needs.water_every_days = by_need.water_every_days;
+    needs.waters_later_days = by_need.waters_later_days;
+  }
   pot.work = recorded_work(of.garden.records, of.sowing, pot.first_water, needs, of.garden.today);
 }
 
@@ -270,30 +285,46 @@ bool stays_awake(const Pot& of) {
   return first_rest_of(of.rule.rule) == FirstRestWay::none && of.seen.alive != 0;
 }
 
-// What the resting season brings to a pot that grows, as far as it lies ahead.
-void add_resting_work(const Pot& of, const std::optional<Date>& rests, CarriedPot& pot) {
-  if (rests && *rests > of.garden.today) {
-    pot.work.push_back({resting_task(first_rest_of(of.rule.rule)), *rests, false, {}});
-  }
+bool may_be_pricked_out(const species_rules::Rule& rule) {
+  const auto& how = rule.seedling.transplant;
+  return how && (how->value == species_rules::Transplant::easy ||
+                 how->value == species_rules::Transplant::after_first_rest);
 }
 
+// The work of a pot that grows in a later season; `later`: so many seasons after its first.
+void add_later_work(
+    const Pot& of, BenchSeasons& seasons, int later, LaterPotNeeds needs, CarriedPot& pot) {
+  const auto& how = of.rule.rule.seedling.transplant;
+  const bool grows = pot.alive.value_or(0) > 0;
+  needs.rest = first_rest_of(of.rule.rule);
+  needs.prick_out = grows && may_be_pricked_out(of.rule.rule);
+  needs.pot_on = grows && later >= 2 && !(how && how->value == species_rules::Transplant::never);
+  if (waters_are_told(of.garden.records, of.sowing.id, needs.grows_from)) {
+    needs.water_every_days =
+        facts_of(of, seasons, std::nullopt, needs.grows_from).waters_later_days;
+  }
+  pot.work = recorded_later_work(of.garden.records, of.sowing, needs, of.garden.today);
+}
+
+// What was not let rest grows on; from when nights would have woken it there is work as on others.
 void set_evergreen(const Pot& of,
                    BenchSeasons& seasons,
                    const climate::Season& season,
+                   int later,
                    const std::optional<Date>& rests,
                    CarriedPot& pot) {
   set_growing(of.rule.rule, rests, pot);
-  add_resting_work(of, rests, pot);
   const Wake wake = wake_of(of, seasons, season);
+  if (wake.since) {
+    LaterPotNeeds needs;
+    needs.grows_from = *wake.since;
+    needs.woken = false;
+    needs.rests = rests;
+    add_later_work(of, seasons, later, needs, pot);
+  } else if (rests && *rests > of.garden.today) {
+    pot.work.push_back({resting_task(first_rest_of(of.rule.rule)), *rests, false, {}, {}});
+  }
   add_seed_left(of, seasons, season, day_of_water(wake.verdict, wake.water, of.garden.today), pot);
-}
-
-WorkFacts facts_of(const Pot& of,
-                   BenchSeasons& seasons,
-                   const std::optional<climate::Season>& season) {
-  const LineInput input{
-      of.garden, of.packet, of.rule, of.seed, seasons.guard(of.bench), of.bench, nullptr};
-  return work_facts(input, seasons, season, std::nullopt);
 }
 
 void set_watered(const Pot& of,
@@ -305,9 +336,10 @@ void set_watered(const Pot& of,
       season_planned_on(*seasons.station().turning.phases, *pot.first_water);
   const WorkFacts facts = facts_of(of, seasons, season);
   pot.keep_seasons = facts.keep_seasons.value_or(usual_keep_seasons);
-  pot.cool_seasons = std::max(0, season.name - first.name);
+  const int later = std::max(0, season.name - first.name);
+  pot.cool_seasons = later;
   if (first.name >= season.name) {
-    add_work(of, facts, pot);
+    add_work(of, seasons, facts, pot);
   }
   if (facts.rests && today >= *facts.rests && season.planning_begins <= today) {
     ++pot.cool_seasons;
@@ -328,7 +360,7 @@ void set_watered(const Pot& of,
     return;
   }
   if (stays_awake(of)) {
-    set_evergreen(of, seasons, season, facts.rests, pot);
+    set_evergreen(of, seasons, season, later, facts.rests, pot);
     return;
   }
   Wake wake = wake_of(of, seasons, season);
@@ -337,8 +369,10 @@ void set_watered(const Pot& of,
                  : std::nullopt;
   if (woken) {
     set_growing(of.rule.rule, facts.rests, pot);
-    pot.work = {{TaskKind::wake, *woken, true, {}}};
-    add_resting_work(of, facts.rests, pot);
+    LaterPotNeeds needs;
+    needs.grows_from = *woken;
+    needs.rests = facts.rests;
+    add_later_work(of, seasons, later, needs, pot);
     return;
   }
   set_resting(of.rule.rule, std::move(wake), pot);
@@ -357,7 +391,8 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
                                       const std::optional<climate::Season>& season,
                                       const RecordedSowing& sowing) {
   const PotSeen seen = pot_seen(garden.records, sowing);
-  if (sowing.on > garden.today || (seen.alive == 0 && seen.ever_up >= sowing.seeds)) {
+  if (sowing.on > garden.today || closing_of(garden.records, sowing.id) != nullptr ||
+      (seen.alive == 0 && seen.ever_up >= sowing.seeds)) {
     return std::nullopt;
   }
   CarriedPot pot = pot_head(garden, sowing, seen);
@@ -389,7 +424,7 @@ std::optional<CarriedPot> carried_pot(const LoadedGarden& garden,
   } else {
     set_growing(rule, std::nullopt, pot);
     if (days_between(*pot.first_water, garden.today) <= days_of_looks) {
-      add_work(of, facts_of(of, seasons, std::nullopt), pot);
+      add_work(of, seasons, facts_of(of, seasons, std::nullopt), pot);
     }
     pot.reasons.push_back(no_cooling_limb_reason(seasons.station()));
   }

@@ -12,7 +12,7 @@ namespace nightsow::planner {
 /// The pots of the record, up to today: those sown dry, those that grow, and those carried over
 /// from earlier seasons, with the day of their next water and what may still come. `season` is the
 /// one planned; empty where the place has no phases: then nothing tells when they wake.
-/// Left out is a sowing of which every seed came up and none is alive.
+/// Left out is a sowing that is closed, and one of which every seed came up and none is alive.
 [[nodiscard]] std::vector<CarriedPot> carried_pots(const LoadedGarden& garden,
                                                    BenchSeasons& seasons,
                                                    const std::optional<climate::Season>& season);

@@ -82,9 +82,9 @@ public:
     const std::string name = name_of_pot(pot);
     for (const PotTask& task : pot.work) {
       if (task.done) {
-        work_[{task.on, task.kind, task.on, std::nullopt, task.share}].push_back(name);
+        work_[{task.on, task.kind, task.on, std::nullopt, task.share, {}}].push_back(name);
       } else {
-        add(task.kind, task.on, name, task.share);
+        add(task.kind, task.on, name, task.share, task.every_days);
       }
     }
     if (pot.stage == PotStage::growing || !lot_.waters) {
@@ -108,6 +108,7 @@ public:
       task.done_on = what.done_on;
       task.overdue_since = what.overdue_since;
       task.share = what.share;
+      task.every_days = what.every_days;
       const Date there = nearest_day_there(away_, task.on, today_);
       if (!task.done_on && there != task.on) {
         task.moved_from = task.on;
@@ -129,17 +130,23 @@ private:
     std::optional<Date> done_on;
     std::optional<Date> overdue_since;
     std::optional<double> share;
+    std::optional<int> every_days;
 
-    bool operator<(const Work& other) const {
-      return std::tie(on, kind, done_on, overdue_since, share) <
-             std::tie(other.on, other.kind, other.done_on, other.overdue_since, other.share);
+    [[nodiscard]] auto key() const {
+      return std::tie(on, kind, done_on, overdue_since, share, every_days);
     }
+
+    bool operator<(const Work& other) const { return key() < other.key(); }
   };
 
   // What is due before today is overdue: nobody wrote of it.
-  void add(TaskKind kind, Date due, const std::string& name, std::optional<double> share = {}) {
+  void add(TaskKind kind,
+           Date due,
+           const std::string& name,
+           std::optional<double> share = {},
+           std::optional<int> every_days = {}) {
     const std::optional<Date> overdue = due < today_ ? std::optional{due} : std::nullopt;
-    work_[{std::max(due, today_), kind, std::nullopt, overdue, share}].push_back(name);
+    work_[{std::max(due, today_), kind, std::nullopt, overdue, share, every_days}].push_back(name);
   }
 
   // Of shade the number is the year.

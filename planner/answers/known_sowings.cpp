@@ -1,6 +1,7 @@
 #include "planner/answers/known_sowings.hpp"
 
 #include "climate/seasons.hpp"
+#include "planner/garden/open_sowings.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/seed_state.hpp"
 
@@ -48,9 +49,11 @@ KnownSowings known_sowings(const LoadedGarden& garden,
     const Date begins = begins_on(told);
     known.season = phases ? climate::season_planned_on(*phases, begins).name : year_of(begins);
     known.age_years = seed_state(told.sowing->packet, known.rule.rule, begins).age_years;
+    known.closed = closing_of(garden.records, told.sowing->id);
+    const Date seen_until = known.closed == nullptr ? garden.today : known.closed->on;
     known.looked_at_to_the_end =
         told.counted() && (looked_at_long_enough(told, known.rule.rule) ||
-                           (phases && season_is_over(*phases, begins, garden.today)));
+                           (phases && season_is_over(*phases, begins, seen_until)));
     record.sowings.push_back(std::move(known));
   }
   return record;

@@ -18,8 +18,9 @@ struct KnownSowing {
   std::string genus;
   int season = 0; ///< whose planning year holds its first water, or, while it is dry, its sowing
   std::optional<double> age_years; ///< of the seed on that day
-  /// Looked at as long after first water as its rule says that seedlings may come, or until its
-  /// first season was over.
+  const Closing* closed = nullptr; ///< null: it is looked after
+  /// Looked at as long after first water as its rule says that seedlings may come, or, unless it
+  /// was closed before, until its first season was over.
   bool looked_at_to_the_end = false;
 };
 

@@ -3,6 +3,7 @@
 #include "planner/answers/asked_kinds.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/known_sowings.hpp"
+#include "planner/answers/learned_germinations.hpp"
 #include "planner/answers/learned_limits.hpp"
 #include "planner/answers/learned_trials.hpp"
 #include "planner/answers/make_heads.hpp"
@@ -233,7 +234,9 @@ void count_sowings(const Sowings& sowings, LearnAnswer& answer) {
     ++answer.sowings;
     seasons.insert(sowing->season);
     answer.counted += sowing->told->counted() ? 1 : 0;
-    answer.too_early += sowing->told->counted() && !sowing->looked_at_to_the_end ? 1 : 0;
+    if (sowing->told->counted() && !sowing->looked_at_to_the_end) {
+      ++(sowing->closed == nullptr ? answer.too_early : answer.closed_early);
+    }
   }
   answer.seasons = static_cast<int>(seasons.size());
 }
@@ -304,7 +307,8 @@ LearnAnswer learn(const LoadedGarden& garden, const LearnRequest& request) {
     answer.effects = effect_lines(record);
   }
   answer.limits = learned_limits(asked, seasons);
-  answer.offered = offered_rules(answer.limits);
+  answer.germinations = learned_germinations(asked, answer.limits, seasons);
+  answer.offered = offered_rules(answer.limits, answer.germinations);
   return answer;
 }
 

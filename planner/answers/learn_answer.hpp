@@ -108,9 +108,25 @@ struct LearnedLimitLine {
   bool offered = false;
 };
 
+/// The garden's own share of fresh seed that comes up, for the kinds that share a rule.
+struct LearnedGerminationLine {
+  std::string rule;
+  std::string family;
+  std::string refused; ///< why the record cannot tell; empty: told below
+  int sowings = 0;
+  int seasons = 0;
+  int seeds = 0;
+  int came = 0;            ///< of them, by the last look of the first season
+  double could_come = 0.0; ///< by then, did every living, ripe seed that does not wait come up
+  LearnedNumber rule_share;
+  std::optional<LearnedNumber> share;
+  double predicts_better = 0.0; ///< log likelihood of left-out sowings, over that of the rule
+  bool offered = false;
+};
+
 /// A file of rules that the record would justify.
 struct OfferedRules {
-  std::string rule; ///< whose night limit it gives
+  std::string rule; ///< whose values it gives
   std::string file; ///< where it would stand: rules/learned-lachenalia.json
   std::string text;
   bool written = false;
@@ -124,6 +140,7 @@ struct LearnAnswer {
   int seasons = 0;
   int counted = 0;        ///< of them with a count
   int too_early = 0;      ///< of those: in their first season, and still to be looked at
+  int closed_early = 0;   ///< of those: closed before they were looked at to the end
   int unknown = 0;        ///< sowings of taxa that no rule knows; in no figure below
   int others_sowings = 0; ///< of imported counts
   double others_weight = 0.0;
@@ -132,6 +149,7 @@ struct LearnAnswer {
   std::vector<LearnedTrialLine> trials;
   std::vector<LearnedEffectLine> effects;
   std::vector<LearnedLimitLine> limits;
+  std::vector<LearnedGerminationLine> germinations;
   std::vector<OfferedRules> offered;
   std::string shared_with; ///< the file that counts were written to; empty: none
 };

@@ -39,21 +39,6 @@ std::string word_of(LimitRefusal refusal) {
   return "too_unsure";
 }
 
-const Rule& held_against(const RuleFor& rule) {
-  return rule.otherwise ? *rule.otherwise : rule.rule;
-}
-
-// The course of days on the bench in the season that holds first water; null where none is known.
-const SeedCourse* course_of(const WhatCame& told, BenchSeasons& seasons) {
-  const climate::Season season =
-      climate::season_of(*seasons.station().turning.phases, *told.first_water);
-  const std::string& bench = told.sowing->bench;
-  if (seasons.season(bench, season).outlook.members == 0) {
-    return nullptr;
-  }
-  return &seasons.courses({bench, season, false, std::nullopt}).front();
-}
-
 bool tells_of_nights(const KnownSowing& sowing) {
   const Rule& rule = held_against(sowing.rule);
   return start_of(rule) == species_rules::Start::cool && rule.gate.night_limit_c &&
@@ -114,11 +99,7 @@ std::string slug_of(const std::string& name) {
   return slug;
 }
 
-OfferedRules offer_of(const LearnedLimitLine& line) {
-  RuleFor rule;
-  rule.accepted = line.rule;
-  rule.rule_name = line.rule;
-  rule.family = line.family;
+void add_to(RuleFor& rule, const LearnedLimitLine& line) {
   rule.rule.gate.night_limit_c = own(*line.limit_c);
   if (line.thermal_time_c_d) {
     rule.rule.development.thermal_time_c_d = own(*line.thermal_time_c_d);
@@ -129,14 +110,45 @@ OfferedRules offer_of(const LearnedLimitLine& line) {
                    line.sowings,
                    line.seasons),
        {Evidence::grower, "", {}}});
-  OfferedRules offer;
-  offer.rule = line.rule;
-  offer.file = fmt::format("rules/learned-{}.json", slug_of(line.rule));
-  offer.text = species_rules::override_text(rule);
-  return offer;
+}
+
+void add_to(RuleFor& rule, const LearnedGerminationLine& line) {
+  rule.rule.seed.germination_share = own(*line.share);
+  rule.rule.notes.push_back({fmt::format("Germination share from this garden, {} sowings in {} "
+                                         "seasons.",
+                                         line.sowings,
+                                         line.seasons),
+                             {Evidence::grower, "", {}}});
+}
+
+template <class Line>
+void add_offered(const std::vector<Line>& lines, std::map<std::string, RuleFor>& rules) {
+  for (const Line& line : lines) {
+    if (line.offered) {
+      RuleFor& rule = rules[line.rule];
+      rule.accepted = line.rule;
+      rule.rule_name = line.rule;
+      rule.family = line.family;
+      add_to(rule, line);
+    }
+  }
 }
 
 } // namespace
+
+const Rule& held_against(const RuleFor& rule) {
+  return rule.otherwise ? *rule.otherwise : rule.rule;
+}
+
+const SeedCourse* first_course_of(const WhatCame& told, BenchSeasons& seasons) {
+  const climate::Season season =
+      climate::season_of(*seasons.station().turning.phases, *told.first_water);
+  const std::string& bench = told.sowing->bench;
+  if (seasons.season(bench, season).outlook.members == 0) {
+    return nullptr;
+  }
+  return &seasons.courses({bench, season, false, std::nullopt}).front();
+}
 
 std::vector<LearnedLimitLine> learned_limits(const std::vector<const KnownSowing*>& sowings,
                                              BenchSeasons& seasons) {
@@ -155,7 +167,7 @@ std::vector<LearnedLimitLine> learned_limits(const std::vector<const KnownSowing
     if (!tells_of_nights(*sowing)) {
       continue;
     }
-    const SeedCourse* course = course_of(*sowing->told, seasons);
+    const SeedCourse* course = first_course_of(*sowing->told, seasons);
     if (course == nullptr) {
       continue;
     }
@@ -178,12 +190,18 @@ std::vector<LearnedLimitLine> learned_limits(const std::vector<const KnownSowing
   return lines;
 }
 
-std::vector<OfferedRules> offered_rules(const std::vector<LearnedLimitLine>& lines) {
+std::vector<OfferedRules> offered_rules(const std::vector<LearnedLimitLine>& limits,
+                                        const std::vector<LearnedGerminationLine>& germinations) {
+  std::map<std::string, RuleFor> rules;
+  add_offered(limits, rules);
+  add_offered(germinations, rules);
   std::vector<OfferedRules> offers;
-  for (const LearnedLimitLine& line : lines) {
-    if (line.offered) {
-      offers.push_back(offer_of(line));
-    }
+  offers.reserve(rules.size());
+  for (const auto& [name, rule] : rules) {
+    offers.push_back({name,
+                      fmt::format("rules/learned-{}.json", slug_of(name)),
+                      species_rules::override_text(rule),
+                      false});
   }
   return offers;
 }

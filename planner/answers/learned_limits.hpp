@@ -14,7 +14,16 @@ namespace nightsow::planner {
 [[nodiscard]] std::vector<LearnedLimitLine> learned_limits(
     const std::vector<const KnownSowing*>& sowings, BenchSeasons& seasons);
 
-/// The files of rules that the lines justify.
-[[nodiscard]] std::vector<OfferedRules> offered_rules(const std::vector<LearnedLimitLine>& lines);
+/// The rule that the record is held against: see above.
+[[nodiscard]] const species_rules::Rule& held_against(const species_rules::RuleFor& rule);
+
+/// The course of days on the bench in the season that holds first water; null where none is known.
+/// Requires: first water is known, the station has phases.
+[[nodiscard]] const SeedCourse* first_course_of(const WhatCame& told, BenchSeasons& seasons);
+
+/// The files of rules that the lines justify, one a rule.
+[[nodiscard]] std::vector<OfferedRules> offered_rules(
+    const std::vector<LearnedLimitLine>& limits,
+    const std::vector<LearnedGerminationLine>& germinations);
 
 } // namespace nightsow::planner

@@ -92,6 +92,8 @@ void add_failures(const ReviewAnswer& review, std::vector<Lesson>& list) {
     const int not_up = line.seeds - line.came.value_or(0);
     if (line.why == "seed_was_dead") {
       dead.add(line, not_up, missing(line));
+    } else if (line.closed_on && line.why != "watered_early") {
+      continue; // neither can be kept nor pressed
     } else if (line.why == "seed_is_sound") {
       sound.add(line, not_up, missing(line));
     } else if (line.why == "watered_early") {
@@ -114,7 +116,7 @@ void add_counting(const ReviewAnswer& review, std::vector<Lesson>& list) {
     if (line.outcome == "not_counted") {
       uncounted.add(line, line.seeds, line.seeds);
     }
-    const bool judged_by_rest = review.rest_is_over && !line.annual;
+    const bool judged_by_rest = review.rest_is_over && !line.annual && !line.closed_on;
     if (judged_by_rest && line.came.value_or(0) - line.dead > 0 && !line.back) {
       unjudged.add(line, *line.came - line.dead, *line.came - line.dead);
     }

@@ -10,7 +10,7 @@ namespace {
 using Code = ReasonCode;
 
 // In the order of the enumeration. A table and not a switch, so that it fits one screen.
-constexpr std::array<std::pair<ReasonCode, std::string_view>, 129> names{{
+constexpr std::array<std::pair<ReasonCode, std::string_view>, 130> names{{
     {Code::gate_binds, "gate_binds"},
     {Code::gate_open, "gate_open"},
     {Code::gate_waits, "gate_waits"},
@@ -130,6 +130,7 @@ constexpr std::array<std::pair<ReasonCode, std::string_view>, 129> names{{
     {Code::account_unlike_rule, "account_unlike_rule"},
     {Code::account_press, "account_press"},
     {Code::account_nothing_reckoned, "account_nothing_reckoned"},
+    {Code::account_closed, "account_closed"},
     {Code::first_water_taken, "first_water_taken"},
     {Code::watered_again_taken, "watered_again_taken"},
     {Code::sown_bench_gone, "sown_bench_gone"},

@@ -140,6 +140,7 @@ enum class ReasonCode {
   account_unlike_rule,      ///< up, low, high, rule
   account_press,            ///< sowing
   account_nothing_reckoned, ///< no value
+  account_closed,           ///< on, closed: what became of the pot; closed may be left out
   first_water_taken,        ///< on
   watered_again_taken,      ///< when
   sown_bench_gone,          ///< text, bench

@@ -21,6 +21,7 @@ public:
     keep(records.counts, sowing, counts_);
     keep(records.waterings, sowing, waterings_);
     keep(records.moves, sowing, moves_);
+    keep(records.pottings, sowing, pottings_);
   }
 
   [[nodiscard]] std::optional<Date> count_from(Date day) const {
@@ -51,6 +52,25 @@ public:
     });
   }
 
+  /// The last one by need, where the pot was not left dry since.
+  [[nodiscard]] std::optional<Date> watered_last(Date from) const {
+    std::optional<Date> last;
+    for (const Watering& watering : waterings_) {
+      if (watering.kind == WateringKind::dry_rest) {
+        last.reset();
+      } else if (watering.kind == WateringKind::watered && watering.on >= from) {
+        last = watering.on;
+      }
+    }
+    return last;
+  }
+
+  [[nodiscard]] std::optional<Date> potted(PottingKind kind, Date from) const {
+    return first_day(pottings_, [&](const Potting& potting) {
+      return potting.kind == kind && potting.on >= from;
+    });
+  }
+
 private:
   template <class Entry>
   static void keep(const std::vector<Entry>& from, EntryId sowing, std::vector<Entry>& to) {
@@ -68,7 +88,34 @@ private:
   std::vector<SeedlingCount> counts_;
   std::vector<Watering> waterings_;
   std::vector<Move> moves_;
+  std::vector<Potting> pottings_;
 };
+
+/// Watering by need as far as somebody writes it down.
+std::vector<PotTask> waterings_by_need(const Told& told,
+                                       Date from,
+                                       const std::optional<int>& every_days,
+                                       const std::optional<Date>& rests,
+                                       Date today) {
+  std::vector<PotTask> work;
+  const std::optional<Date> last = told.watered_last(from);
+  if (!last) {
+    return work;
+  }
+  work.push_back({TaskKind::water_by_need, *last, true, {}, {}});
+  const Date due = *last + Days{every_days.value_or(0)};
+  const bool grows = !rests || (due < *rests && today < *rests);
+  if (every_days && grows && due + Days{late_work_days} >= today) {
+    work.push_back({TaskKind::water_by_need, due, false, {}, every_days});
+  }
+  return work;
+}
+
+void in_order(std::vector<PotTask>& work) {
+  std::stable_sort(work.begin(), work.end(), [](const PotTask& a, const PotTask& b) {
+    return std::tie(a.on, a.kind) < std::tie(b.on, b.kind);
+  });
+}
 
 /// The work of one sowing since its first water.
 class PotHistory {
@@ -90,18 +137,20 @@ public:
                   first_look_,
                   needs_.shade);
     dry();
+    potted();
+    by_need();
     return std::move(work_);
   }
 
 private:
   void done(TaskKind kind, Date on, std::optional<double> share = {}) {
-    work_.push_back({kind, on, true, share});
+    work_.push_back({kind, on, true, share, {}});
   }
 
   // At rest nothing of it is left to do.
   void open(TaskKind kind, Date due, std::optional<double> share = {}) {
     if (!needs_.rests || (due < *needs_.rests && today_ < *needs_.rests)) {
-      work_.push_back({kind, due, false, share});
+      work_.push_back({kind, due, false, share, {}});
     }
   }
 
@@ -177,7 +226,24 @@ private:
       add_if_wanted(TaskKind::re_wet, true, wetted, wet);
     }
     if (needs_.rests && *needs_.rests > today_ && (seedlings_ || !dried || wetted)) {
-      work_.push_back({resting_task(needs_.first_rest), *needs_.rests, false, {}});
+      work_.push_back({resting_task(needs_.first_rest), *needs_.rests, false, {}, {}});
+    }
+  }
+
+  // Nothing asks for it in the first season, but some do it.
+  void potted() {
+    for (const auto& [kind, task] : {std::pair{PottingKind::pricked_out, TaskKind::prick_out},
+                                     std::pair{PottingKind::potted_on, TaskKind::pot_on}}) {
+      if (const auto on = told_.potted(kind, water_)) {
+        done(task, *on);
+      }
+    }
+  }
+
+  void by_need() {
+    const auto every = today_ < main_look_ ? needs_.water_every_days : needs_.waters_later_days;
+    for (PotTask& task : waterings_by_need(told_, water_, every, needs_.rests, today_)) {
+      work_.push_back(task);
     }
   }
 
@@ -199,17 +265,49 @@ std::vector<PotTask> recorded_work(const Records& records,
                                    const std::optional<Date>& first_water,
                                    const PotNeeds& needs,
                                    Date today) {
-  std::vector<PotTask> work{{TaskKind::sow_dry, sowing.on, true, {}}};
+  std::vector<PotTask> work{{TaskKind::sow_dry, sowing.on, true, {}, {}}};
   if (first_water) {
     PotHistory history{sowing, Told{records, sowing.id}, *first_water, needs, today};
     for (PotTask& task : history.all()) {
       work.push_back(task);
     }
   }
-  std::stable_sort(work.begin(), work.end(), [](const PotTask& a, const PotTask& b) {
-    return std::tie(a.on, a.kind) < std::tie(b.on, b.kind);
-  });
+  in_order(work);
   return work;
+}
+
+std::vector<PotTask> recorded_later_work(const Records& records,
+                                         const RecordedSowing& sowing,
+                                         const LaterPotNeeds& needs,
+                                         Date today) {
+  const Told told{records, sowing.id};
+  std::vector<PotTask> work;
+  if (needs.woken) {
+    work.push_back({TaskKind::wake, needs.grows_from, true, {}, {}});
+  }
+  const auto add = [&](PottingKind kind, TaskKind task, bool wanted) {
+    if (const auto on = told.potted(kind, needs.grows_from)) {
+      work.push_back({task, *on, true, {}, {}});
+    } else if (wanted && !told.potted(kind, sowing.on) &&
+               needs.grows_from + Days{late_work_days} >= today) {
+      work.push_back({task, needs.grows_from, false, {}, {}});
+    }
+  };
+  add(PottingKind::pricked_out, TaskKind::prick_out, needs.prick_out);
+  add(PottingKind::potted_on, TaskKind::pot_on, needs.pot_on);
+  for (PotTask& task :
+       waterings_by_need(told, needs.grows_from, needs.water_every_days, needs.rests, today)) {
+    work.push_back(task);
+  }
+  if (needs.rests && *needs.rests > today) {
+    work.push_back({resting_task(needs.rest), *needs.rests, false, {}, {}});
+  }
+  in_order(work);
+  return work;
+}
+
+bool waters_are_told(const Records& records, EntryId sowing, Date from) {
+  return Told{records, sowing}.watered_last(from).has_value();
 }
 
 void mark_overdue_sowings(const SavedPlan& saved,

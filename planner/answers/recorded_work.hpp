@@ -27,18 +27,44 @@ struct PotNeeds {
   std::optional<Date> rests;   ///< first resting season
   bool may_go_dry = true;      ///< those pots are let go dry, and wetted again
   species_rules::FirstRestWay first_rest = species_rules::FirstRestWay::dry;
+  std::optional<int> water_every_days{};  ///< usually, from first water until the main look
+  std::optional<int> waters_later_days{}; ///< usually, from then on
+};
+
+/// The same in a later season, from the day on which its growth begins.
+struct LaterPotNeeds {
+  Date grows_from{};
+  bool woken = true;      ///< it rested, and water woke it on that day
+  bool prick_out = false; ///< it may be, and there are seedlings
+  bool pot_on = false;    ///< its third season or a later one, and there are seedlings
+  std::optional<Date> rests;
+  species_rules::FirstRestWay rest = species_rules::FirstRestWay::dry;
+  std::optional<int> water_every_days{}; ///< usually
 };
 
 /// The work on a sowing in the season of its first water, by date: what the record tells of as done
 /// on the day that it tells, and what is still to be done on the day it was or will be due. A look
 /// is done by a count from `early_look_days` before its day on, the first one also by seedlings
-/// seen. What a later look, or the first rest, makes needless is left out. `first_water` is empty
+/// seen. Watering by need stands there only where somebody writes it down: as done on the last day
+/// told, and due again as long after it as is usual. What a later look, or the first rest, makes
+/// needless is left out. `first_water` is empty
 /// while the seed is dry: then only its sowing is told.
 [[nodiscard]] std::vector<PotTask> recorded_work(const Records& records,
                                                  const RecordedSowing& sowing,
                                                  const std::optional<Date>& first_water,
                                                  const PotNeeds& needs,
                                                  Date today);
+
+/// The work of a later season: waking, watering by need as above, and what of pricking out and
+/// potting on was done in it; where never, it is asked for from the day of waking on, for
+/// `late_work_days`; its rest.
+[[nodiscard]] std::vector<PotTask> recorded_later_work(const Records& records,
+                                                       const RecordedSowing& sowing,
+                                                       const LaterPotNeeds& needs,
+                                                       Date today);
+
+/// Whether water by need was written down of it on that day or later.
+[[nodiscard]] bool waters_are_told(const Records& records, EntryId sowing, Date from);
 
 /// Marks sowings as overdue whose day the saved plan had before today, and of whose packet nothing
 /// was sown since it was saved.

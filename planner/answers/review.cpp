@@ -8,13 +8,16 @@
 #include "planner/answers/promised.hpp"
 #include "planner/model/count_range.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/usual_looks.hpp"
 #include "species-rules/seed_parameters.hpp"
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <map>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -87,7 +90,7 @@ std::string outcome_of(const KnownSowing& sowing, const ReviewLine& line) {
     return "more";
   }
   if (!sowing.looked_at_to_the_end && *line.came < line.promised->seedlings.p10) {
-    return "too_early";
+    return sowing.closed == nullptr ? "too_early" : "closed_early";
   }
   if (*line.came == 0) {
     return line.promised->seedlings.p10 > 0.0 || line.promised->seedlings.mean >= 1.0
@@ -107,14 +110,57 @@ std::string why_of(const ReviewLine& line) {
   return line.days_early.value_or(0) >= clearly_early_days ? "watered_early" : "";
 }
 
+// The first day on which what comes is of the season after that one. A pot's next season begins
+// when nights cool again, of hot starters as its planning year does: counts of its rest, late as
+// they are, still tell of the season before. Its first season is never over before all may be up.
+Date next_season_of(const KnownSowing& sowing, const climate::Phases& phases, int season) {
+  const climate::Season next = climate::season_named(phases, season + 1);
+  const bool hot = start_of(sowing.rule.rule) == species_rules::Start::hot;
+  const Date begins = hot ? next.planning_begins : next.limb_begins;
+  if (season != sowing.season || !sowing.told->first_water) {
+    return begins;
+  }
+  const int last_look = static_cast<int>(std::lround(
+      value_or(sowing.rule.rule.seedling.last_look_days, double{usual_last_look_days})));
+  return std::max(begins, *sowing.told->first_water + Days{last_look + 1});
+}
+
 // What comes in a later season is told of the season in which it came.
 int came_in_season(const KnownSowing& sowing, const std::optional<climate::Phases>& phases) {
-  return phases ? sowing.told->came_by(
-                      climate::season_named(*phases, sowing.season).next_planning_begins - Days{1})
+  return phases ? sowing.told->came_by(next_season_of(sowing, *phases, sowing.season) - Days{1})
                 : sowing.told->came();
 }
 
-ReviewLine line_of(const KnownSowing& sowing, Promises& promises, BenchSeasons& seasons) {
+bool is_promise_of(const SavedLine& line, const RecordedSowing& sown, Date water) {
+  return line.packet == sown.packet_id && line.seedlings && line.plants && line.seeds &&
+         std::lround(*line.seeds) == sown.seeds && line.not_before.value_or(water) <= water &&
+         line.no_later_than.value_or(water) >= water;
+}
+
+/// What was really promised of the sowing, and on which day.
+std::optional<std::pair<Promised, Date>> saved_promise(const KnownSowing& sowing,
+                                                       const std::vector<SavedPlan>& saved) {
+  const RecordedSowing& sown = *sowing.told->sowing;
+  if (!sowing.told->first_water || sown.packet_id.empty()) {
+    return std::nullopt;
+  }
+  for (const SavedPlan& plan : saved) {
+    for (const SavedLine& line : plan.lines) {
+      if (plan.season == sowing.season && plan.on <= sown.on &&
+          is_promise_of(line, sown, *sowing.told->first_water)) {
+        return std::pair{Promised{{line.seedlings->mean, line.seedlings->p10, line.seedlings->p90},
+                                  {line.plants->mean, line.plants->p10, line.plants->p90}},
+                         plan.on};
+      }
+    }
+  }
+  return std::nullopt;
+}
+
+ReviewLine line_of(const KnownSowing& sowing,
+                   const std::vector<SavedPlan>& saved,
+                   Promises& promises,
+                   BenchSeasons& seasons) {
   const WhatCame& told = *sowing.told;
   const RecordedSowing& sown = *told.sowing;
   ReviewLine line;
@@ -128,7 +174,12 @@ ReviewLine line_of(const KnownSowing& sowing, Promises& promises, BenchSeasons& 
   line.on = sown.on;
   line.first_water = told.first_water;
   line.seeds = sown.seeds;
-  line.promised = promises.of(sowing);
+  if (const auto promise = saved_promise(sowing, saved)) {
+    line.promised = promise->first;
+    line.promised_on = promise->second;
+  } else {
+    line.promised = promises.of(sowing);
+  }
   if (told.counted()) {
     line.came = came_in_season(sowing, seasons.station().turning.phases);
   }
@@ -138,6 +189,10 @@ ReviewLine line_of(const KnownSowing& sowing, Promises& promises, BenchSeasons& 
   line.firm = told.firm;
   line.soft = told.soft;
   line.days_early = days_early(sowing, seasons);
+  if (sowing.closed != nullptr) {
+    line.closed_on = sowing.closed->on;
+    line.closed_why = name_of(sowing.closed->why);
+  }
   line.outcome = outcome_of(sowing, line);
   line.why = why_of(line);
   return line;
@@ -197,7 +252,7 @@ void add_sums(ReviewAnswer& answer) {
       answer.back = answer.back.value_or(0) + *line.back;
       ++answer.judged;
     }
-    const bool open = line.outcome == "too_early" || !line.came;
+    const bool open = line.outcome == "too_early" || line.outcome == "closed_early" || !line.came;
     if (line.promised && !open) {
       add_to(answer.seedlings_held, line.promised->seedlings, *line.came);
     }
@@ -216,16 +271,17 @@ std::vector<CarriedLine> carried_into(const KnownSowings& record,
   if (!phases) {
     return list;
   }
-  const climate::Season now = climate::season_named(*phases, season);
   for (const KnownSowing& sowing : record.sowings) {
     const WhatCame& told = *sowing.told;
     if (sowing.season >= season) {
       continue;
     }
-    const int before = told.came_by(now.planning_begins - Days{1});
-    const int by_then = told.came_by(now.next_planning_begins - Days{1});
+    const Date from = next_season_of(sowing, *phases, season - 1);
+    const Date to = next_season_of(sowing, *phases, season);
+    const int before = told.came_by(from - Days{1});
+    const int by_then = told.came_by(to - Days{1});
     const bool looked = std::any_of(told.looks.begin(), told.looks.end(), [&](const CameBy& look) {
-      return look.on >= now.planning_begins && look.on < now.next_planning_begins;
+      return look.on >= from && look.on < to;
     });
     // Seedlings looked at after their rest are judged with their own season.
     if (looked && (by_then > before || before == 0)) {
@@ -262,7 +318,7 @@ ReviewAnswer review(const GardenFolder& folder,
   for (const KnownSowing& sowing : record.sowings) {
     if (sowing.season == answer.season) {
       sowings.push_back(&sowing);
-      answer.lines.push_back(line_of(sowing, promises, seasons));
+      answer.lines.push_back(line_of(sowing, request.saved, promises, seasons));
     }
   }
   answer.carried = carried_into(record, answer.season, phases);

@@ -18,7 +18,8 @@ struct DeathsLine {
   int sowings = 0;
 };
 
-/// What the plan would have said on the day of sowing, of first water on the day it was given.
+/// What the saved plan said, or a plan would have said on the day of sowing of first water as it
+/// was given.
 struct Promised {
   NumberSpread seedlings;
   NumberSpread plants; ///< alive after the first rest
@@ -36,14 +37,17 @@ struct ReviewLine {
   std::optional<Date> first_water;
   int seeds = 0;
   std::optional<Promised> promised;
-  std::optional<int> came; ///< in its season; null: never counted
+  std::optional<Date> promised_on; ///< by the plan saved that day; empty: reckoned anew
+  std::optional<int> came;         ///< in its season; null: never counted
   int dead = 0;
   std::optional<int> back; ///< alive after the first rest; null: not counted then
   bool annual = false;     ///< none is alive then, so that none is asked for
   int firm = 0;            ///< of seeds pressed
   int soft = 0;
-  /// dry, not_counted, too_early, nothing, fewer, as_promised, more; counted where nothing was
-  /// promised
+  std::optional<Date> closed_on; ///< the grower closed it
+  std::string closed_why;        ///< thrown_out, emptied, given_away, moved_on, other; empty: open
+  /// dry, not_counted, too_early, closed_early, nothing, fewer, as_promised, more; counted where
+  /// nothing was promised
   std::string outcome;
   /// Why fewer or nothing came, as far as known: seed_was_dead, seed_is_sound, watered_early;
   /// empty: not known

@@ -90,6 +90,7 @@ struct PotTask {
   Date on{};                        ///< due; done ones: the day it was done
   bool done = false;                ///< it was written down
   std::optional<double> share = {}; ///< of shade
+  std::optional<int> every_days{};  ///< of water_by_need, while it is open: usually
 };
 
 /// Tasks that a calendar shows as one: of all trays that get first water together, what is done at

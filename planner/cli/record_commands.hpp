@@ -69,6 +69,16 @@ struct WaterCommand {
   QuickWatering typed;
 };
 
+/// Seedlings pricked out, or plants potted on.
+struct PotCommand {
+  QuickPotting typed;
+};
+
+/// A sowing is looked after no longer.
+struct CloseCommand {
+  QuickClosing typed;
+};
+
 struct NoteCommand {
   QuickNote typed;
 };

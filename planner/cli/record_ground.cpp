@@ -9,6 +9,29 @@
 
 namespace nightsow::planner {
 
+namespace {
+
+/// What is typed for an option that takes one of the garden's things of a kind.
+std::string one_typed(const char* option,
+                      const char* kind,
+                      const std::string& name,
+                      const std::vector<std::string>& names) {
+  const auto nearest = nearest_name(name, names);
+  if (names.empty() || name.empty()) {
+    return name;
+  }
+  if (!nearest || nearest->distance > 0) {
+    wrong_use(option,
+              fmt::format("the garden has no {} {}", kind, shown(name)),
+              listed(names),
+              nearest ? fmt::format("did you mean \"{}\"? nothing was written", nearest->name)
+                      : fmt::format("type one of them, or add the {} to garden.json", kind));
+  }
+  return nearest->name;
+}
+
+} // namespace
+
 std::filesystem::path journal_of(const CommonOptions& common) {
   return common.garden / journal_file_name;
 }
@@ -27,19 +50,17 @@ std::vector<std::string> bench_names(const Garden& garden) {
 }
 
 std::string bench_typed(const std::string& name, const Garden& garden) {
-  const std::vector<std::string> names = bench_names(garden);
-  const auto nearest = nearest_name(name, names);
-  if (names.empty() || name.empty()) {
-    return name;
+  return one_typed("--bench", "bench", name, bench_names(garden));
+}
+
+std::string mat_typed(const std::string& name, const Garden& garden) {
+  std::vector<std::string> names;
+  for (const HeatMat& mat : garden.mats) {
+    if (!mat.name.empty()) {
+      names.push_back(mat.name);
+    }
   }
-  if (!nearest || nearest->distance > 0) {
-    wrong_use("--bench",
-              fmt::format("the garden has no bench {}", shown(name)),
-              listed(names),
-              nearest ? fmt::format("did you mean \"{}\"? nothing was written", nearest->name)
-                      : "type one of them, or add the bench to garden.json");
-  }
-  return nearest->name;
+  return one_typed("--mat", "mat", name, names);
 }
 
 } // namespace nightsow::planner

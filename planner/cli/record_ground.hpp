@@ -25,4 +25,7 @@ namespace nightsow::planner {
 /// with the nearest name when there is none.
 [[nodiscard]] std::string bench_typed(const std::string& name, const Garden& garden);
 
+/// The heat mat of that name, likewise.
+[[nodiscard]] std::string mat_typed(const std::string& name, const Garden& garden);
+
 } // namespace nightsow::planner

@@ -71,6 +71,7 @@ void add_sow(CLI::App& app, TypedWords& typed) {
   option(sow, "--trial", typed.trial, "NAME", "part of this trial");
   option(sow, "--arm", typed.arm, "NAME", "with --trial: this arm of it");
   flag(sow, "--dry", typed.dry, "not watered that day");
+  flag(sow, "--anyway", typed.anyway, "although the packet holds fewer seeds");
   sow.footer(command_footer("--garden my-garden sow Albuca spiralis 25 --cover grit"));
 }
 
@@ -125,6 +126,28 @@ void add_water(CLI::App& app, TypedWords& typed) {
   add_on(water, typed);
   water.footer(command_footer("--garden my-garden water all\n"
                               "  nightsow --garden my-garden water 12 --dry-rest"));
+}
+
+void add_potting(
+    CLI::App& app, TypedWords& typed, const char* name, const char* what, const char* such_as) {
+  CLI::App& potting = command(app, name, what);
+  potting.add_option("WHAT", typed.entry_words, "a sowing's number, packet or taxon")
+      ->type_name("");
+  option(potting, "--plants", typed.plants, "N", "so many");
+  add_on(potting, typed);
+  potting.footer(command_footer(such_as));
+}
+
+void add_close(CLI::App& app, TypedWords& typed) {
+  CLI::App& close = command(app, "close", "write down that a sowing is looked after no longer");
+  close.add_option("WHAT", typed.entry_words, "a sowing's number, packet or taxon")->type_name("");
+  option(close,
+         "--why",
+         typed.closed_why,
+         "WORD",
+         "thrown-out, emptied, given-away, moved-on (the plants) or other");
+  add_on(close, typed);
+  close.footer(command_footer("--garden my-garden close 12 --why thrown-out"));
 }
 
 void add_note(CLI::App& app, TypedWords& typed) {
@@ -205,6 +228,17 @@ void add_record_commands(CLI::App& app, TypedWords& typed) {
   add_count(app, typed);
   add_check(app, typed);
   add_water(app, typed);
+  add_potting(app,
+              typed,
+              "prick-out",
+              "write down that seedlings were pricked out",
+              "--garden my-garden prick-out albuca --plants 7");
+  add_potting(app,
+              typed,
+              "pot-on",
+              "write down that plants were given larger pots",
+              "--garden my-garden pot-on 12 --plants 5");
+  add_close(app, typed);
   add_note(app, typed);
   add_account(app, typed);
   add_journal(app, typed);

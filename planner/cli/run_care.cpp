@@ -90,12 +90,27 @@ Outcome run(const WaterCommand& command, const CommonOptions& common, const Surr
                     folder.records);
 }
 
+Outcome run(const PotCommand& command, const CommonOptions& common, const Surroundings& around) {
+  const GardenFolder folder = load_seed_and_records(common.garden);
+  const Date today = today_in(folder.garden, common, around);
+  return enter(potting_meant(command.typed, folder.records, today), common, folder.records);
+}
+
+Outcome run(const CloseCommand& command, const CommonOptions& common, const Surroundings& around) {
+  const GardenFolder folder = load_seed_and_records(common.garden);
+  const Date today = today_in(folder.garden, common, around);
+  return enter(closing_meant(command.typed, folder.records, today), common, folder.records);
+}
+
 Outcome run(const MoveCommand& command, const CommonOptions& common, const Surroundings& around) {
   const GardenFolder folder = load_seed_and_records(common.garden);
   const Date today = today_in(folder.garden, common, around);
   QuickMove typed = command.typed;
   if (typed.kind == MoveKind::bench) {
     typed.to = bench_typed(typed.to, folder.garden);
+  }
+  if (typed.kind == MoveKind::mat && typed.to != "off") {
+    typed.to = mat_typed(typed.to, folder.garden);
   }
   const auto open = open_sowings(folder.records, bench_names(folder.garden), today);
   return enter_care(

@@ -57,8 +57,9 @@ Outcome run(const SowCommand& command, const CommonOptions& common, const Surrou
   const std::string bench = folder.garden.benches.empty() ? "" : folder.garden.benches.front().name;
   QuickSowing typed = command.typed;
   typed.bench = bench_typed(typed.bench, folder.garden);
-  const RecordedSowing sowing =
-      sowing_meant(typed, packets_in_hand(folder.packets, folder.records), bench, today);
+  typed.mat = mat_typed(typed.mat, folder.garden);
+  const std::vector<Packet> in_hand = packets_in_hand(folder.packets, folder.records);
+  const RecordedSowing sowing = sowing_meant(typed, {in_hand, folder.packets}, bench, today);
   Outcome outcome = enter(sowing, common, folder.records);
   if (sowing.packet_id.empty()) {
     outcome.notes = note_line(

@@ -3,11 +3,14 @@
 #include "climate/base/file.hpp"
 #include "planner/answers/learn.hpp"
 #include "planner/cli/about_garden.hpp"
+#include "planner/cli/problem_notes.hpp"
+#include "planner/cli/saved_plans.hpp"
 #include "planner/garden/own_rules.hpp"
 #include "planner/garden/shared_counts.hpp"
 #include "planner/render/learn.hpp"
 #include "planner/render/review.hpp"
 
+#include <utility>
 #include <vector>
 
 namespace nightsow::planner {
@@ -62,10 +65,13 @@ Outcome run(const LearnTrialCommand& command,
 
 Outcome run(const ReviewCommand& command, const CommonOptions& common, const Surroundings& around) {
   return about_garden(common, around, [&](const GardenFolder& folder, const LoadedGarden& garden) {
-    const ReviewAnswer answer = review(folder, garden, command.request);
+    ReviewRequest request = command.request;
+    SavedPlans saved = all_saved_plans(common.garden, garden.today);
+    request.saved = std::move(saved.plans);
+    const ReviewAnswer answer = review(folder, garden, request);
     return Outcome{common.json ? review_json(answer)
                                : review_text(answer, style_of(common, around)),
-                   "",
+                   problem_notes(saved.problems, common.quiet),
                    Ending::answered};
   });
 }

@@ -88,6 +88,20 @@ void refuse_taken(const std::vector<TypedCell>& cells, const std::vector<Packet>
   }
 }
 
+// What is not harvested yet is no seed in hand; a year or month that has begun may be meant.
+void refuse_harvest_to_come(const std::vector<TypedCell>& cells, Date today) {
+  for (const TypedCell& one : cells) {
+    const auto harvested =
+        one.column == "harvested" ? parse_date_range(one.cell) : std::optional<DateRange>{};
+    if (harvested && harvested->first > today) {
+      wrong_use(one.typed,
+                fmt::format("{} is after today, {}", one.cell, format_iso_date(today)),
+                "a year, month or day up to today",
+                "correct it; nothing was written");
+    }
+  }
+}
+
 std::vector<PacketCell> cells_of(const std::vector<TypedCell>& typed) {
   std::vector<PacketCell> cells;
   cells.reserve(typed.size());
@@ -163,6 +177,7 @@ Outcome run(const PacketAddCommand& command,
   }
   cells.push_back({"taxon", "TAXON", taxon});
   refuse_taken(cells, folder.packets);
+  refuse_harvest_to_come(cells, today);
   const std::string notes = check_taxon(taxon, common);
   for (TypedCell& one : cells) {
     one.cell = one.column == "bench" ? bench_typed(one.cell, folder.garden) : one.cell;

@@ -39,6 +39,14 @@ namespace nightsow::planner {
                           const CommonOptions& common,
                           const Surroundings& around);
 
+[[nodiscard]] Outcome run(const PotCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
+[[nodiscard]] Outcome run(const CloseCommand& command,
+                          const CommonOptions& common,
+                          const Surroundings& around);
+
 [[nodiscard]] Outcome run(const MoveCommand& command,
                           const CommonOptions& common,
                           const Surroundings& around);

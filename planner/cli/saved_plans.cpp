@@ -7,6 +7,9 @@
 
 #include <fmt/format.h>
 
+#include <charconv>
+#include <set>
+#include <string>
 #include <system_error>
 #include <utility>
 
@@ -74,6 +77,26 @@ SavedPlans saved_plans(const fs::path& garden, std::optional<int> season, Date t
     if (is_there(garden / saved_plan_file(year))) {
       read_into(garden, year, today, all);
     }
+  }
+  return all;
+}
+
+SavedPlans all_saved_plans(const fs::path& garden, Date today) {
+  const fs::path folder = (garden / saved_plan_file(year_of(today))).parent_path();
+  std::set<int> seasons;
+  std::error_code none;
+  for (const auto& entry : fs::directory_iterator(folder, none)) {
+    const std::string name = entry.path().stem().string();
+    int season = 0;
+    const auto [end, fault] = std::from_chars(name.data(), name.data() + name.size(), season);
+    if (fault == std::errc{} && end == name.data() + name.size() &&
+        entry.path() == garden / saved_plan_file(season)) {
+      seasons.insert(season);
+    }
+  }
+  SavedPlans all;
+  for (const int season : seasons) {
+    read_into(garden, season, today, all);
   }
   return all;
 }

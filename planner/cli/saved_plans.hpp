@@ -21,6 +21,9 @@ struct SavedPlans {
                                      std::optional<int> season,
                                      Date today);
 
+/// Those of all seasons, by season, likewise.
+[[nodiscard]] SavedPlans all_saved_plans(const std::filesystem::path& garden, Date today);
+
 /// Writes plans/<season>.json, all or nothing, while no other run does, and counts it: `answer`
 /// then knows how often that was done. Throws InputError, and leaves the file, where one stands
 /// there that cannot be read; StorageError where it cannot be written. Returns the file.

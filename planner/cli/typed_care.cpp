@@ -74,6 +74,18 @@ std::optional<WateringKind> watering_kind_typed(const TypedWords& typed) {
   return kind;
 }
 
+PotCommand potting(const TypedWords& typed, std::string_view command, PottingKind kind) {
+  QuickPotting potting;
+  potting.what =
+      name_typed(command, typed.entry_words, fmt::format("{} albuca --plants 7", command));
+  potting.kind = kind;
+  if (typed.plants) {
+    potting.plants = whole_number("--plants", *typed.plants, 1);
+  }
+  potting.on = maybe_date("--on", typed.on);
+  return {potting};
+}
+
 struct TypedMove {
   std::string_view option;
   const TypedWords::MaybeText* text;
@@ -107,6 +119,27 @@ WaterCommand typed_water(const TypedWords& typed) {
   }
   watering.on = maybe_date("--on", typed.on);
   return {watering};
+}
+
+PotCommand typed_prick_out(const TypedWords& typed) {
+  return potting(typed, "nightsow prick-out", PottingKind::pricked_out);
+}
+
+PotCommand typed_pot_on(const TypedWords& typed) {
+  return potting(typed, "nightsow pot-on", PottingKind::potted_on);
+}
+
+CloseCommand typed_close(const TypedWords& typed) {
+  QuickClosing closing;
+  closing.what =
+      name_typed("nightsow close", typed.entry_words, "nightsow close 12 --why thrown-out");
+  // In the order of the enumeration.
+  if (typed.closed_why) {
+    closing.why = one_of<ClosingReason>(
+        "--why", typed.closed_why, {"thrown-out", "emptied", "given-away", "moved-on", "other"});
+  }
+  closing.on = maybe_date("--on", typed.on);
+  return {closing};
 }
 
 // The words are quoted, so that they are the last word; with a photo they may be missing.

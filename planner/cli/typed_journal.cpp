@@ -17,6 +17,7 @@ SowCommand typed_sow(const TypedWords& typed) {
     sowing.pots = whole_number("--pots", *typed.pots, 1);
   }
   sowing.dry = typed.dry;
+  sowing.anyway = typed.anyway;
   sowing.bench = maybe_text("--bench", typed.bench);
   sowing.mat = maybe_text("--mat", typed.mat);
   sowing.cover = maybe_text("--cover", typed.cover);

@@ -90,6 +90,10 @@ struct TypedWords {
   MaybeText cause;
   MaybeText phase;
   bool as_sheet = false;
+  bool anyway = false;
+  // prick-out, pot-on, close
+  MaybeText plants;
+  MaybeText closed_why;
   // packet; `stored`, `tested`, `bench`, `from` are others' too
   MaybeText id;
   MaybeText harvested;

@@ -42,6 +42,7 @@ States states_of(const Records& records) {
     open.bench = move.kind == MoveKind::bench ? move.to : open.bench;
   });
   tell(states, records.press_tests, [](OpenSowing&, const PressTest&) {});
+  tell(states, records.pottings, [](OpenSowing&, const Potting&) {});
   for (const Note& note : records.notes) {
     if (const auto at = note.sowing ? states.find(*note.sowing) : states.end();
         at != states.end()) {
@@ -52,6 +53,17 @@ States states_of(const Records& records) {
 }
 
 } // namespace
+
+const Closing* closing_of(const Records& records, EntryId sowing) {
+  const auto at = std::find_if(records.closings.begin(),
+                               records.closings.end(),
+                               [&](const Closing& closing) { return closing.sowing == sowing; });
+  return at == records.closings.end() ? nullptr : &*at;
+}
+
+Date last_day_told(const Records& records, const RecordedSowing& sowing) {
+  return states_of(records).at(sowing.id).last;
+}
 
 bool OpenSowing::wetted() const {
   return sowing.first_water.has_value() || last_watering.has_value();
@@ -66,7 +78,7 @@ std::vector<OpenSowing> open_sowings(const Records& records,
                                      Date today) {
   std::vector<OpenSowing> open;
   for (auto& [id, state] : states_of(records)) {
-    if (days_between(state.last, today) <= open_days) {
+    if (days_between(state.last, today) <= open_days && closing_of(records, id) == nullptr) {
       open.push_back(std::move(state.open));
     }
   }

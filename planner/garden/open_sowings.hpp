@@ -25,8 +25,14 @@ struct OpenSowing {
   [[nodiscard]] bool resting() const;
 };
 
-/// The sowings of which something was written down within the last `open_days`, in tray order: by
-/// the benches in their order, others behind them, then by number.
+/// What closed a sowing; null while it is looked after. The records must outlive it.
+[[nodiscard]] const Closing* closing_of(const Records& records, EntryId sowing);
+
+/// The last day of which something is told about a sowing, its closing left out.
+[[nodiscard]] Date last_day_told(const Records& records, const RecordedSowing& sowing);
+
+/// The sowings that are not closed and of which something was written down within the last
+/// `open_days`, in tray order: by the benches in their order, others behind them, then by number.
 /// Requires: records up to today.
 [[nodiscard]] std::vector<OpenSowing> open_sowings(const Records& records,
                                                    const std::vector<std::string>& benches,

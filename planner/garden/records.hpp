@@ -3,9 +3,12 @@
 #include "climate/base/date.hpp"
 #include "planner/garden/packet.hpp"
 
+#include <array>
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace nightsow::planner {
@@ -87,6 +90,38 @@ struct Move {
   std::string to; ///< the bench; share of shade 0..1; the mat, or "off"; bag: "on" or "off"
 };
 
+enum class PottingKind { pricked_out, potted_on };
+
+/// Seedlings taken out of the pot they were sown in, or plants given larger pots.
+struct Potting {
+  EntryId id = 0;
+  EntryId sowing = 0;
+  Date on{};
+  PottingKind kind = PottingKind::pricked_out;
+  std::optional<int> plants; ///< so many, 1 or more; empty: not counted
+};
+
+/// What became of the pots of a sowing that is closed.
+enum class ClosingReason { thrown_out, emptied, given_away, moved_on, other };
+
+/// As they stand in the journal and in JSON, in that order; they never change.
+inline constexpr std::array<std::string_view, 5> closing_words{
+    "thrown_out", "emptied", "given_away", "moved_on", "other"};
+
+[[nodiscard]] constexpr std::string_view name_of(ClosingReason why) {
+  return closing_words.at(static_cast<std::size_t>(why));
+}
+
+/// A sowing that is looked after no longer: its pots were thrown out, emptied (and the mix looked
+/// through), given away, or its plants moved on to a life of their own. What was written down about
+/// it stays; what did not come up by then has not failed, nobody could see it.
+struct Closing {
+  EntryId id = 0;
+  EntryId sowing = 0;
+  Date on{};
+  ClosingReason why = ClosingReason::other;
+};
+
 /// Free words on a sowing, a packet, or (both empty) the garden.
 struct Note {
   EntryId id = 0;
@@ -120,6 +155,8 @@ struct Records {
   std::vector<Move> moves;
   std::vector<Note> notes;
   std::vector<PacketUse> uses;
+  std::vector<Potting> pottings;
+  std::vector<Closing> closings;
 };
 
 } // namespace nightsow::planner

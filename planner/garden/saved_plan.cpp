@@ -46,6 +46,16 @@ void check_schema(const JsonNode& root) {
   }
 }
 
+std::optional<SavedRange> maybe_range(const JsonNode& object, std::string_view name) {
+  const auto found = object.member(name);
+  if (!found) {
+    return std::nullopt;
+  }
+  return SavedRange{needed(*found, "mean").number(),
+                    needed(*found, "p10").number(),
+                    needed(*found, "p90").number()};
+}
+
 SavedLine sowing_line(const JsonNode& sowing) {
   SavedLine line;
   line.packet = needed(sowing, "packet").text();
@@ -53,6 +63,11 @@ SavedLine sowing_line(const JsonNode& sowing) {
   line.verdict = needed(sowing, "verdict").text();
   line.route = maybe_text(sowing, "route");
   line.sow_on = maybe_date(sowing, "sow_on");
+  if (const auto seeds = sowing.member("seeds")) {
+    line.seeds = seeds->number();
+  }
+  line.seedlings = maybe_range(sowing, "seedlings");
+  line.plants = maybe_range(sowing, "plants");
   const JsonNode water = needed(sowing, "first_water");
   line.water = maybe_date(water, "planned");
   line.not_before = maybe_date(water, "not_before");

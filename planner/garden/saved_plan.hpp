@@ -10,6 +10,13 @@
 
 namespace nightsow::planner {
 
+/// So many it let expect: on average, and in 8 of 10 cases.
+struct SavedRange {
+  double mean = 0.0;
+  double p10 = 0.0;
+  double p90 = 0.0;
+};
+
 /// What a saved plan says of one packet.
 struct SavedLine {
   std::string packet;
@@ -21,6 +28,10 @@ struct SavedLine {
   std::optional<Date> water;    ///< planned first water; where it is not now: when it would be
   std::optional<Date> not_before;
   std::optional<Date> no_later_than;
+  // What it promised, of so many seeds; empty: nothing.
+  std::optional<double> seeds{};
+  std::optional<SavedRange> seedlings{};
+  std::optional<SavedRange> plants{}; ///< alive after the first rest
   // What it was planned from, see answers/plan_marks.hpp; empty: the file does not say.
   std::string row_mark;
   std::string rule_mark;

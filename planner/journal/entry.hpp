@@ -28,6 +28,8 @@ enum class EntryKind {
   note,
   undo,
   packet_use,
+  potting,
+  closing,
 };
 
 using EntryValue = std::variant<RecordedSowing,
@@ -38,7 +40,9 @@ using EntryValue = std::variant<RecordedSowing,
                                 Move,
                                 Note,
                                 Undo,
-                                PacketUse>;
+                                PacketUse,
+                                Potting,
+                                Closing>;
 
 /// One entry of the journal as it was made. Never changed, never deleted.
 struct Entry {

@@ -21,7 +21,9 @@ constexpr Kinds moves = only(EntryKind::move);
 constexpr Kinds notes = only(EntryKind::note);
 constexpr Kinds undos = only(EntryKind::undo);
 constexpr Kinds uses = only(EntryKind::packet_use);
-constexpr Kinds belongings = counts | press_tests | waterings | moves | notes;
+constexpr Kinds pottings = only(EntryKind::potting);
+constexpr Kinds closings = only(EntryKind::closing);
+constexpr Kinds belongings = counts | press_tests | waterings | moves | notes | pottings | closings;
 constexpr Kinds all = ~0U;
 
 constexpr auto names = std::to_array<ColumnName>({
@@ -53,6 +55,9 @@ constexpr auto names = std::to_array<ColumnName>({
     {"water", "watering"},
     {"move", "moved"},
     {"to", "movedto target"},
+    {"potting", "potted repotted repotting"},
+    {"plants", "plantspotted"},
+    {"closed", "closing stopped"},
     {"used_for", "use usedfor purpose"},
     {"text", "note notes remark remarks comment comments"},
     {"photo", "picture image"},
@@ -94,6 +99,9 @@ constexpr auto kinds = std::to_array<Kinds>({
     waterings,
     moves,
     moves,
+    pottings,
+    pottings,
+    closings,
     uses,
     notes,
     notes,

@@ -67,6 +67,17 @@ void put(EntryCells& cells, const Move& move) {
   at(cells, EntryColumn::to) = move.to;
 }
 
+void put(EntryCells& cells, const Potting& potting) {
+  at(cells, EntryColumn::potting) = journal_word(potting.kind);
+  if (potting.plants) {
+    at(cells, EntryColumn::plants) = std::to_string(*potting.plants);
+  }
+}
+
+void put(EntryCells& cells, const Closing& closing) {
+  at(cells, EntryColumn::closed) = journal_word(closing.why);
+}
+
 void put(EntryCells& cells, const Note& note) {
   at(cells, EntryColumn::packet) = note.packet_id;
   at(cells, EntryColumn::text) = note.text;

@@ -37,6 +37,8 @@ constexpr auto tables = std::to_array<Table>({
     {"notes", "sowing, packet_id, text, photo", "?, ?, ?, ?"},
     {"undos", "undone", "?"},
     {"packet_uses", "packet_id, seeds, what_for", "?, ?, ?"},
+    {"pottings", "sowing, what, plants", "?, ?, ?"},
+    {"closings", "sowing, why", "?, ?"},
 });
 
 const Table& table(EntryKind kind) {
@@ -117,6 +119,14 @@ void bind(Places& to, const PacketUse& use) {
   to.bind(use.packet_id, use.seeds, journal_word(use.kind));
 }
 
+void bind(Places& to, const Potting& potting) {
+  to.bind(potting.sowing, journal_word(potting.kind), potting.plants);
+}
+
+void bind(Places& to, const Closing& closing) {
+  to.bind(closing.sowing, journal_word(closing.why));
+}
+
 // The file is checked before it is read; what gets here was changed by hand, past every check.
 [[noreturn]] void refuse_row(EntryId id) {
   throw SQLite::Exception(fmt::format("entry {} holds a value that cannot be", id), SQLITE_CORRUPT);
@@ -138,6 +148,8 @@ public:
   std::optional<Date> maybe_day() { return null() ? std::nullopt : std::optional(day()); }
 
   std::optional<EntryId> maybe_id() { return null() ? std::nullopt : std::optional(id()); }
+
+  std::optional<int> maybe_number() { return null() ? std::nullopt : std::optional(number()); }
 
   std::optional<double> maybe_real() {
     return null() ? std::nullopt : std::optional(row_.getColumn(at_++).getDouble());
@@ -218,6 +230,10 @@ EntryValue read_value(EntryKind kind, EntryId id, Date on, Columns& row) {
     return Undo{id, row.id(), on};
   case EntryKind::packet_use:
     return PacketUse{id, row.text(), on, row.number(), *row.known(packet_use_kind(row.text()))};
+  case EntryKind::potting:
+    return Potting{id, row.id(), on, *row.known(potting_kind(row.text())), row.maybe_number()};
+  case EntryKind::closing:
+    return Closing{id, row.id(), on, *row.known(closing_reason(row.text()))};
   }
   refuse_row(id);
 }

@@ -36,6 +36,8 @@ constexpr std::size_t cause_count = static_cast<std::size_t>(DeathCause::other) 
 constexpr std::size_t phase_count = static_cast<std::size_t>(CountPhase::back_after_rest) + 1;
 constexpr std::size_t watering_count = static_cast<std::size_t>(WateringKind::rewet) + 1;
 constexpr std::size_t move_count = static_cast<std::size_t>(MoveKind::bag) + 1;
+constexpr std::size_t potting_count = static_cast<std::size_t>(PottingKind::potted_on) + 1;
+constexpr std::size_t closing_count = static_cast<std::size_t>(ClosingReason::other) + 1;
 constexpr std::size_t use_count = static_cast<std::size_t>(PacketUseKind::other) + 1;
 
 template <typename Kind, std::size_t Size>
@@ -179,6 +181,15 @@ Move move_from(const EntryRow& row) {
   return move;
 }
 
+Potting potting_from(const EntryRow& row) {
+  Potting potting{
+      0, 0, row.day(Column::day), word<PottingKind, potting_count>(row, Column::potting), {}};
+  if (!row.cell(Column::plants).empty()) {
+    potting.plants = row.number(Column::plants, 1);
+  }
+  return potting;
+}
+
 Note note_from(const EntryRow& row) {
   Note note;
   note.packet_id = row.text(Column::packet);
@@ -222,6 +233,13 @@ EntryValue value_from(const EntryRow& row, EntryKind kind, WrittenEntry& entry) 
                      row.day(Column::day),
                      row.number(Column::seeds, 1),
                      word<PacketUseKind, use_count>(row, Column::used_for, PacketUseKind::other)};
+  case EntryKind::potting:
+    return potting_from(row);
+  case EntryKind::closing:
+    return Closing{0,
+                   0,
+                   row.day(Column::day),
+                   word<ClosingReason, closing_count>(row, Column::closed, ClosingReason::other)};
   }
   return {};
 }

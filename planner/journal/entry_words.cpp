@@ -19,6 +19,8 @@ constexpr auto entry_kinds = std::to_array<std::string_view>({
     "note",
     "undo",
     "packet_use",
+    "potting",
+    "closing",
 });
 constexpr auto phases =
     std::to_array<std::string_view>({"emerged", "before_rest", "back_after_rest"});
@@ -36,6 +38,7 @@ constexpr auto waterings =
     std::to_array<std::string_view>({"first_water", "watered", "dry_rest", "rewet"});
 constexpr auto moves = std::to_array<std::string_view>({"bench", "shade", "mat", "bag"});
 constexpr auto packet_uses = std::to_array<std::string_view>({"given", "tested", "lost", "other"});
+constexpr auto pottings = std::to_array<std::string_view>({"pricked_out", "potted_on"});
 
 template <typename Kind, std::size_t Size>
 std::optional<Kind> find(const std::array<std::string_view, Size>& words, std::string_view word) {
@@ -77,6 +80,14 @@ std::string_view journal_word(PacketUseKind kind) {
   return at(packet_uses, kind);
 }
 
+std::string_view journal_word(PottingKind kind) {
+  return at(pottings, kind);
+}
+
+std::string_view journal_word(ClosingReason why) {
+  return name_of(why);
+}
+
 std::optional<EntryKind> entry_kind(std::string_view word) {
   return find<EntryKind>(entry_kinds, word);
 }
@@ -99,6 +110,14 @@ std::optional<MoveKind> move_kind(std::string_view word) {
 
 std::optional<PacketUseKind> packet_use_kind(std::string_view word) {
   return find<PacketUseKind>(packet_uses, word);
+}
+
+std::optional<PottingKind> potting_kind(std::string_view word) {
+  return find<PottingKind>(pottings, word);
+}
+
+std::optional<ClosingReason> closing_reason(std::string_view word) {
+  return find<ClosingReason>(closing_words, word);
 }
 
 } // namespace nightsow::planner

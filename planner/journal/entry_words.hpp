@@ -16,6 +16,8 @@ namespace nightsow::planner {
 [[nodiscard]] std::string_view journal_word(WateringKind kind);
 [[nodiscard]] std::string_view journal_word(MoveKind kind);
 [[nodiscard]] std::string_view journal_word(PacketUseKind kind);
+[[nodiscard]] std::string_view journal_word(PottingKind kind);
+[[nodiscard]] std::string_view journal_word(ClosingReason why);
 
 // The way back. Empty when the word is none of them.
 
@@ -25,5 +27,7 @@ namespace nightsow::planner {
 [[nodiscard]] std::optional<WateringKind> watering_kind(std::string_view word);
 [[nodiscard]] std::optional<MoveKind> move_kind(std::string_view word);
 [[nodiscard]] std::optional<PacketUseKind> packet_use_kind(std::string_view word);
+[[nodiscard]] std::optional<PottingKind> potting_kind(std::string_view word);
+[[nodiscard]] std::optional<ClosingReason> closing_reason(std::string_view word);
 
 } // namespace nightsow::planner

@@ -176,6 +176,10 @@ private:
 
   void settle(const WrittenEntry& row, Move& told) { find_sowing(row, told.on, told.sowing); }
 
+  void settle(const WrittenEntry& row, Potting& told) { find_sowing(row, told.on, told.sowing); }
+
+  void settle(const WrittenEntry& row, Closing& told) { find_sowing(row, told.on, told.sowing); }
+
   /// What `undoes` names.
   std::optional<EntryId> entry_named(const WrittenEntry& row) {
     if (const auto key = keys_.find(row.belongs_to); key != keys_.end()) {

@@ -35,8 +35,13 @@ std::optional<std::vector<OpenSowing>> group_meant(const std::string& what,
 /// The one sowing meant, as it stands; of one long untouched only its row.
 OpenSowing one_meant(const std::string& what,
                      const std::vector<OpenSowing>& open,
-                     const Records& records) {
-  const RecordedSowing sowing = sowing_called(what, records);
+                     const Records& records,
+                     Date on) {
+  std::vector<std::string> groups{"all"};
+  for (const OpenSowing& one : open) {
+    groups.push_back(one.bench);
+  }
+  const RecordedSowing sowing = looked_after(what, records, on, groups);
   const auto at = std::find_if(
       open.begin(), open.end(), [&](const OpenSowing& one) { return one.sowing.id == sowing.id; });
   return at == open.end() ? OpenSowing{sowing, sowing.bench, {}, {}} : *at;
@@ -59,8 +64,36 @@ void refuse_nothing_to_do(const std::string& what, const CareMeant& care) {
 } // namespace
 
 PressTest press_test_meant(const QuickPressTest& typed, const Records& records, Date today) {
-  return {
-      0, sowing_called(typed.what, records).id, day_meant(typed.on, today), typed.firm, typed.soft};
+  const Date on = day_meant(typed.on, today);
+  return {0, looked_after(typed.what, records, on).id, on, typed.firm, typed.soft};
+}
+
+Potting potting_meant(const QuickPotting& typed, const Records& records, Date today) {
+  const Date on = day_meant(typed.on, today);
+  return {0, looked_after(typed.what, records, on).id, on, typed.kind, typed.plants};
+}
+
+Closing closing_meant(const QuickClosing& typed, const Records& records, Date today) {
+  const Date on = day_meant(typed.on, today);
+  const RecordedSowing sowing = sowing_called(typed.what, records);
+  if (const Closing* const closing = closing_of(records, sowing.id)) {
+    refuse(
+        fmt::format("sowing {} ({}) is closed already, since {}",
+                    sowing.id,
+                    sowing.taxon,
+                    format_iso_date(closing->on)),
+        "a sowing that is looked after",
+        fmt::format("`nightsow journal undo {}` opens it again; nothing was written", closing->id));
+  }
+  if (const Date last = last_day_told(records, sowing); on < last) {
+    refuse(fmt::format("of sowing {} something is told on {}, after {}",
+                       sowing.id,
+                       format_iso_date(last),
+                       format_iso_date(on)),
+           "that day or later",
+           fmt::format("`nightsow journal show {}` shows it; nothing was written", sowing.id));
+  }
+  return {0, sowing.id, on, typed.why};
 }
 
 PacketTest germination_test_meant(const QuickGerminationTest& typed,
@@ -120,7 +153,7 @@ CareMeant waterings_meant(const QuickWatering& typed,
   };
   const auto group = group_meant(typed.what, open);
   if (!group) {
-    const OpenSowing one = one_meant(typed.what, open, records);
+    const OpenSowing one = one_meant(typed.what, open, records, on);
     if (const NotDriedOff* kept = kept_moist(one.sowing.id)) {
       refuse(fmt::format("sowing {}, {}, {}", one.sowing.id, one.sowing.taxon, kept->why),
              "",
@@ -164,7 +197,7 @@ CareMeant moves_meant(const QuickMove& typed,
     std::for_each(group->begin(), group->end(), add);
     refuse_nothing_to_do(typed.what, care);
   } else {
-    add(one_meant(typed.what, open, records));
+    add(one_meant(typed.what, open, records, on));
   }
   return care;
 }

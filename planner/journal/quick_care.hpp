@@ -26,6 +26,24 @@ struct QuickPressTest {
                                          const Records& records,
                                          Date today);
 
+struct QuickPotting {
+  std::string what;
+  PottingKind kind = PottingKind::pricked_out;
+  std::optional<int> plants;
+  std::optional<Date> on;
+};
+
+[[nodiscard]] Potting potting_meant(const QuickPotting& typed, const Records& records, Date today);
+
+struct QuickClosing {
+  std::string what;
+  ClosingReason why = ClosingReason::other;
+  std::optional<Date> on;
+};
+
+/// Throws UsageError also when it is closed already, or something is told of a later day.
+[[nodiscard]] Closing closing_meant(const QuickClosing& typed, const Records& records, Date today);
+
 struct QuickGerminationTest {
   std::string what;
   int sprouted = 0;

@@ -26,6 +26,7 @@ struct QuickSowing {
   std::string treatment;
   std::string trial;
   std::string arm;
+  bool anyway = false; ///< although its packet holds fewer seeds
 };
 
 /// "albuca 7".
@@ -38,12 +39,19 @@ struct QuickCount {
   CountPhase phase = CountPhase::emerged;
 };
 
+/// The packets that a sowing may be of.
+struct PacketsToSow {
+  const std::vector<Packet>& in_hand; ///< of which seed is left, with what is left
+  const std::vector<Packet>& all;     ///< as they stand in packets.csv
+};
+
 /// The sowing that was meant: of the packet called so, on the bench of the packet or the garden's
-/// first, watered on that day unless `dry`. Of no packet when none in hand is called so; the taxon
-/// is then as typed. Throws UsageError when several packets are called so, and lists them, and for
-/// a day after today.
+/// first, watered on that day unless `dry`. Of no packet when a plant's name is typed by which none
+/// in hand is called; the taxon is then as typed. Throws UsageError when several packets are called
+/// so, and lists them; for what looks like a packet and is none; unless `anyway`, for more seeds
+/// than are left of it at the most; and for a day after today.
 [[nodiscard]] RecordedSowing sowing_meant(const QuickSowing& typed,
-                                          const std::vector<Packet>& in_hand,
+                                          const PacketsToSow& packets,
                                           const std::string& first_bench,
                                           Date today);
 

@@ -49,6 +49,14 @@ void put(Records& into, const PacketUse& use) {
   into.uses.push_back(use);
 }
 
+void put(Records& into, const Potting& potting) {
+  into.pottings.push_back(potting);
+}
+
+void put(Records& into, const Closing& closing) {
+  into.closings.push_back(closing);
+}
+
 void put(Records& /*into*/, const Undo& /*undo*/) {}
 
 Date day_told(const PacketTest& test) {
@@ -75,6 +83,8 @@ template <typename Visit> void for_each_list(Records& records, Visit visit) {
   visit(records.moves);
   visit(records.notes);
   visit(records.uses);
+  visit(records.pottings);
+  visit(records.closings);
 }
 
 // Seed that was sown dry got its first water with the first watering that was written down.

@@ -205,7 +205,49 @@ UPDATE sqlite_master SET sql = replace(sql, '''undo'')', '''undo'', ''packet_use
 PRAGMA writable_schema = RESET;
 )sql";
 
-constexpr auto migrations = std::to_array<Migration>({{1, first_version}, {2, second_version}});
+// The list of kinds is widened as before.
+constexpr std::string_view third_version = R"sql(
+CREATE TABLE pottings (
+  entry INTEGER PRIMARY KEY,
+  kind TEXT NOT NULL DEFAULT 'potting' CHECK (kind = 'potting'),
+  sowing INTEGER NOT NULL REFERENCES sowings (entry),
+  what TEXT NOT NULL,
+  plants INTEGER,
+  FOREIGN KEY (entry, kind) REFERENCES entries (id, kind),
+  CONSTRAINT an_entry_comes_after_its_sowing CHECK (sowing < entry),
+  CONSTRAINT the_potting_is_one_of_those_known CHECK (what IN ('pricked_out', 'potted_on')),
+  CONSTRAINT plants_are_1_or_more CHECK (plants >= 1)
+) STRICT;
+
+CREATE TABLE closings (
+  entry INTEGER PRIMARY KEY,
+  kind TEXT NOT NULL DEFAULT 'closing' CHECK (kind = 'closing'),
+  sowing INTEGER NOT NULL REFERENCES sowings (entry),
+  why TEXT NOT NULL,
+  FOREIGN KEY (entry, kind) REFERENCES entries (id, kind),
+  CONSTRAINT an_entry_comes_after_its_sowing CHECK (sowing < entry),
+  CONSTRAINT why_it_is_closed_is_one_of_those_known CHECK (why IN ('thrown_out', 'emptied',
+    'given_away', 'moved_on', 'other'))
+) STRICT;
+
+CREATE TRIGGER pottings_no_update BEFORE UPDATE ON pottings
+  BEGIN SELECT RAISE(ABORT, 'an entry is undone, never changed'); END;
+CREATE TRIGGER pottings_no_delete BEFORE DELETE ON pottings
+  BEGIN SELECT RAISE(ABORT, 'an entry is undone, never changed'); END;
+CREATE TRIGGER closings_no_update BEFORE UPDATE ON closings
+  BEGIN SELECT RAISE(ABORT, 'an entry is undone, never changed'); END;
+CREATE TRIGGER closings_no_delete BEFORE DELETE ON closings
+  BEGIN SELECT RAISE(ABORT, 'an entry is undone, never changed'); END;
+
+PRAGMA writable_schema = ON;
+UPDATE sqlite_master SET sql = replace(
+  sql, '''packet_use'')', '''packet_use'', ''potting'', ''closing'')')
+  WHERE type = 'table' AND name = 'entries';
+PRAGMA writable_schema = RESET;
+)sql";
+
+constexpr auto migrations =
+    std::to_array<Migration>({{1, first_version}, {2, second_version}, {3, third_version}});
 
 } // namespace
 

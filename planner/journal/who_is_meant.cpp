@@ -2,6 +2,7 @@
 
 #include "climate/base/nearest_name.hpp"
 #include "climate/base/problem.hpp"
+#include "planner/garden/open_sowings.hpp"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -43,6 +44,36 @@ std::vector<Packet> packets_called(const std::string& what, const std::vector<Pa
       [&](const Packet& packet) { return begins_as(packet.taxon, what); });
 }
 
+// Each with its genus alone, since that is how people call them.
+void add_taxon(const std::string& taxon, std::vector<std::string>& names) {
+  names.push_back(taxon);
+  names.push_back(taxon.substr(0, taxon.find(' ')));
+}
+
+std::vector<std::string> names_of(const Records& records, std::vector<std::string> names) {
+  for (const RecordedSowing& sowing : records.sowings) {
+    if (!sowing.packet_id.empty()) {
+      names.push_back(sowing.packet_id);
+    }
+    add_taxon(sowing.taxon, names);
+  }
+  return names;
+}
+
+std::vector<std::string> names_of(const std::vector<Packet>& packets) {
+  std::vector<std::string> names;
+  for (const Packet& packet : packets) {
+    names.push_back(packet.id);
+    add_taxon(packet.taxon, names);
+  }
+  return names;
+}
+
+std::string nearly_called(const std::string& what, const std::vector<std::string>& names) {
+  const auto nearest = nearest_name(what, names);
+  return nearest ? fmt::format("did you mean \"{}\"? ", nearest->name) : "";
+}
+
 } // namespace
 
 Date day_meant(const std::optional<Date>& typed, Date today) {
@@ -63,13 +94,20 @@ std::vector<RecordedSowing> sowings_called(const std::string& what, const Record
       [&](const RecordedSowing& sowing) { return begins_as(sowing.taxon, what); });
 }
 
-RecordedSowing sowing_called(const std::string& what, const Records& records) {
-  const std::vector<RecordedSowing> sowings = sowings_called(what, records);
+RecordedSowing sowing_called(const std::string& what,
+                             const Records& records,
+                             const std::vector<std::string>& others) {
+  std::vector<RecordedSowing> sowings = sowings_called(what, records);
   if (sowings.empty()) {
     refuse(fmt::format("no sowing is called \"{}\"", what),
            "the number of a sowing, the id of its packet, or its taxon",
-           "`nightsow journal list` shows what was sown; nothing was written");
+           nearly_called(what, names_of(records, others)) +
+               "`nightsow journal list` shows what was sown; nothing was written");
   }
+  const auto open = those(sowings, [&](const RecordedSowing& sowing) {
+    return closing_of(records, sowing.id) == nullptr;
+  });
+  sowings = open.empty() ? sowings : open;
   if (sowings.size() > 1) {
     std::vector<std::string> names;
     names.reserve(sowings.size());
@@ -85,6 +123,24 @@ RecordedSowing sowing_called(const std::string& what, const Records& records) {
            "type the number of the sowing; nothing was written");
   }
   return sowings.front();
+}
+
+RecordedSowing looked_after(const std::string& what,
+                            const Records& records,
+                            Date on,
+                            const std::vector<std::string>& others) {
+  RecordedSowing sowing = sowing_called(what, records, others);
+  const Closing* const closing = closing_of(records, sowing.id);
+  if (closing != nullptr && closing->on < on) {
+    refuse(
+        fmt::format("sowing {} ({}) was closed on {}",
+                    sowing.id,
+                    sowing.taxon,
+                    format_iso_date(closing->on)),
+        "a sowing that is looked after, or --on that day or before",
+        fmt::format("`nightsow journal undo {}` opens it again; nothing was written", closing->id));
+  }
+  return sowing;
 }
 
 std::optional<Packet> packet_called(const std::string& what, const std::vector<Packet>& packets) {
@@ -108,12 +164,24 @@ bool is_called(const std::string& what,
   return !sowings_called(what, records).empty() || !packets_called(what, packets).empty();
 }
 
+bool looks_like_a_packet(const std::string& what) {
+  const auto is = [&](char from, char to) {
+    return std::any_of(what.begin(), what.end(), [=](char c) { return c >= from && c <= to; });
+  };
+  return is('0', '9') || (is('A', 'Z') && !is('a', 'z'));
+}
+
+void refuse_packet(const std::string& what, const std::vector<Packet>& packets) {
+  refuse(fmt::format("no packet is called \"{}\"", what),
+         "the id of a packet, or its taxon",
+         nearly_called(what, names_of(packets)) +
+             "`nightsow packet list` shows them; nothing was written");
+}
+
 Packet packet_meant(const std::string& what, const std::vector<Packet>& packets) {
   auto packet = packet_called(what, packets);
   if (!packet) {
-    refuse(fmt::format("no packet is called \"{}\"", what),
-           "the id of a packet, or its taxon",
-           "`nightsow packet list` shows them; nothing was written");
+    refuse_packet(what, packets);
   }
   return *std::move(packet);
 }

@@ -1,6 +1,7 @@
 #include "planner/model/learned_limit.hpp"
 
 #include "planner/model/count_range.hpp"
+#include "planner/statistics/grid_posterior.hpp"
 #include "planner/statistics/log_weights.hpp"
 #include "species-rules/development.hpp"
 #include "species-rules/normal.hpp"
@@ -172,34 +173,14 @@ std::optional<LimitRefusal> refusal(const std::vector<const WatchedSowing*>& sow
              : std::nullopt;
 }
 
-/// Of all cells, what the rule thinks of them and the sowings make of it.
-std::vector<double> log_weights(const Grid& grid,
-                                const std::vector<std::vector<double>>& likelihoods,
-                                std::optional<std::size_t> without) {
+/// Logarithms of what the rule thinks of the cells.
+std::vector<double> prior_of(const Grid& grid) {
   std::vector<double> logs;
-  for (std::size_t cell = 0; cell < grid.cells.size(); ++cell) {
-    const Cell& tried = grid.cells[cell];
-    double sum = -0.5 * (tried.limit_off * tried.limit_off + tried.time_off * tried.time_off);
-    for (std::size_t i = 0; i < likelihoods.size(); ++i) {
-      sum += i == without ? 0.0 : likelihoods[i][cell];
-    }
-    logs.push_back(sum);
+  logs.reserve(grid.cells.size());
+  for (const Cell& cell : grid.cells) {
+    logs.push_back(-0.5 * (cell.limit_off * cell.limit_off + cell.time_off * cell.time_off));
   }
   return logs;
-}
-
-std::size_t likeliest(const std::vector<double>& logs) {
-  return static_cast<std::size_t>(std::max_element(logs.begin(), logs.end()) - logs.begin());
-}
-
-double predicts_better(const Grid& grid, const std::vector<std::vector<double>>& likelihoods) {
-  const std::size_t of_rule = grid.cells.size() / 2;
-  double better = 0.0;
-  for (std::size_t i = 0; i < likelihoods.size(); ++i) {
-    better +=
-        likelihoods[i][likeliest(log_weights(grid, likelihoods, i))] - likelihoods[i][of_rule];
-  }
-  return better;
 }
 
 struct Middle {
@@ -261,7 +242,8 @@ LearnedLimit learned_limit(std::span<const WatchedSowing> sowings,
       row.push_back(likelihood.of(*sowing, cell));
     }
   }
-  const std::vector<double> logs = log_weights(grid, likelihoods, std::nullopt);
+  const std::vector<double> prior = prior_of(grid);
+  const std::vector<double> logs = log_posterior(prior, likelihoods);
   if (std::abs(grid.cells[likeliest(logs)].limit_off) >= limit_step * limit_steps) {
     result.refused = LimitRefusal::fits_no_limit;
     return result;
@@ -276,7 +258,7 @@ LearnedLimit learned_limit(std::span<const WatchedSowing> sowings,
   const double z = species_rules::normal_quantile(0.9) * std::max(limit.deviation, 0.5 * step);
   result.limit_c = {limit.mean, {limit.mean - z, limit.mean + z}};
   result.thermal_time_c_d = time_of(grid, shares);
-  result.predicts_better = predicts_better(grid, likelihoods);
+  result.predicts_better = left_out_gain(prior, likelihoods, grid.cells.size() / 2);
   result.offered = result.sowings >= offered_sowings && result.seasons >= offered_seasons &&
                    result.predicts_better > clearly_better;
   return result;

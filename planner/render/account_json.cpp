@@ -91,6 +91,8 @@ Json account_json(const SowingAccount& account) {
   json["alive"] = account.alive;
   json["died"] = account.died;
   json["closed"] = account.closed;
+  json["closed_on"] = json_date(account.closed_on);
+  json["closed_why"] = json_text(account.closed_why);
   json["pressed"] = {{"firm", account.firm}, {"soft", account.soft}};
   json["expected_up"] = json_number_spread(account.expected_up);
   json["missing"] = missing_json(account.missing);

@@ -215,8 +215,9 @@ std::string closed_line(const AccountAnswer& answer) {
   return answer.closed == 0
              ? ""
              : paragraph("  ",
-                         fmt::format("{} left out: all up, or all seasons over. --all shows them.",
-                                     counted_text(answer.closed, "sowing")));
+                         fmt::format(
+                             "{} left out: closed, all up, or all seasons over. --all shows them.",
+                             counted_text(answer.closed, "sowing")));
 }
 
 } // namespace

@@ -7,7 +7,7 @@
 namespace nightsow::planner {
 
 /// The sentences of an account's codes, in the order of the enumeration.
-inline constexpr std::array<Wording, 30> account_wordings{{
+inline constexpr std::array<Wording, 31> account_wordings{{
     {ReasonCode::account_likely,
      "cause share low high missing",
      "Not up: {missing}. Most likely {share} of them {cause} ({low} to {high})."},
@@ -81,6 +81,9 @@ inline constexpr std::array<Wording, 30> account_wordings{{
     {ReasonCode::account_nothing_reckoned,
      "",
      "Nothing can be reckoned of it; its counts are shown as they are."},
+    {ReasonCode::account_closed,
+     "on closed",
+     "It was closed on {on}[: {closed}]. All that is told here stands as on that day."},
     {ReasonCode::first_water_taken,
      "on",
      "Its first water is not written down: it is taken as the day of sowing, {on}."},

@@ -56,6 +56,17 @@ void put(Json& json, const Move& move) {
   json["to"] = move.to;
 }
 
+void put(Json& json, const Potting& potting) {
+  json["sowing"] = potting.sowing;
+  json["what"] = journal_word(potting.kind);
+  json["plants"] = potting.plants ? Json(*potting.plants) : Json(nullptr);
+}
+
+void put(Json& json, const Closing& closing) {
+  json["sowing"] = closing.sowing;
+  json["why"] = journal_word(closing.why);
+}
+
 void put(Json& json, const Note& note) {
   json["sowing"] = note.sowing ? Json(*note.sowing) : Json(nullptr);
   json["packet"] = json_text(note.packet_id);

@@ -1,6 +1,7 @@
 #include "planner/render/journal_words.hpp"
 
 #include "planner/journal/entry_words.hpp"
+#include "planner/render/plain_words.hpp"
 
 #include <fmt/format.h>
 
@@ -70,6 +71,15 @@ std::string words(const Move& move) {
                      move.to);
 }
 
+std::string words(const Potting& potting) {
+  const std::string plants = potting.plants ? counted(*potting.plants, "plant") + " " : "";
+  return fmt::format("sowing {}: {}{}", potting.sowing, plants, spoken(journal_word(potting.kind)));
+}
+
+std::string words(const Closing& closing) {
+  return fmt::format("sowing {} is closed{}", closing.sowing, closed_because(closing.why));
+}
+
 std::string words(const Note& note) {
   std::string text = note.sowing               ? fmt::format("sowing {}: ", *note.sowing)
                      : !note.packet_id.empty() ? fmt::format("packet {}: ", note.packet_id)
@@ -97,6 +107,10 @@ std::string spoken(std::string_view word) {
   std::string text(word);
   std::replace(text.begin(), text.end(), '_', ' ');
   return text;
+}
+
+std::string closed_because(ClosingReason why) {
+  return why == ClosingReason::other ? "" : ": " + plain_word("closed", journal_word(why));
 }
 
 std::string entry_words(const EntryValue& value) {

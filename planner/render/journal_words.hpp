@@ -12,4 +12,7 @@ namespace nightsow::planner {
 /// The word of the journal, read by people: "damping_off" as "damping off".
 [[nodiscard]] std::string spoken(std::string_view word);
 
+/// ": thrown out", behind what is closed; empty where nothing is told.
+[[nodiscard]] std::string closed_because(ClosingReason why);
+
 } // namespace nightsow::planner

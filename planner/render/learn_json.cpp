@@ -105,6 +105,21 @@ Json json_of(const LearnedLimitLine& line) {
           {"offered", line.offered}};
 }
 
+Json json_of(const LearnedGerminationLine& line) {
+  return {{"rule", line.rule},
+          {"family", line.family},
+          {"refused", json_text(line.refused)},
+          {"sowings", line.sowings},
+          {"seasons", line.seasons},
+          {"seeds", line.seeds},
+          {"came", line.came},
+          {"could_come", json_number(line.could_come)},
+          {"rule_share", json_of(line.rule_share)},
+          {"share", json_of(line.share)},
+          {"predicts_better", line.share ? json_number(line.predicts_better) : Json(nullptr)},
+          {"offered", line.offered}};
+}
+
 Json json_of(const OfferedRules& offer) {
   return {{"rule", offer.rule},
           {"file", offer.file},
@@ -144,6 +159,7 @@ std::string learn_json(const LearnAnswer& answer) {
   json["seasons"] = answer.seasons;
   json["counted"] = answer.counted;
   json["too_early"] = answer.too_early;
+  json["closed_early"] = answer.closed_early;
   json["unknown_taxa"] = answer.unknown;
   json["others"] = {{"sowings", answer.others_sowings},
                     {"weight", json_number(answer.others_weight)}};
@@ -152,6 +168,7 @@ std::string learn_json(const LearnAnswer& answer) {
   json["trials"] = list_of(answer.trials);
   json["effects"] = list_of(answer.effects);
   json["night_limits"] = list_of(answer.limits);
+  json["germination_shares"] = list_of(answer.germinations);
   json["offered"] = list_of(answer.offered);
   json["shared_with"] = json_text(answer.shared_with);
   return json_dump(json);

@@ -40,6 +40,12 @@ std::string head(const LearnAnswer& answer) {
     text += fmt::format(" {} still to be looked at, and in no share or effect below.",
                         answer.too_early == 1 ? "One is" : fmt::format("{} are", answer.too_early));
   }
+  if (answer.closed_early > 0) {
+    text += fmt::format(
+        " {} closed before all could be up: in the times as waiting until then, and in no share or "
+        "effect below.",
+        answer.closed_early == 1 ? "One was" : fmt::format("{} were", answer.closed_early));
+  }
   if (answer.unknown > 0) {
     text += fmt::format(" {} of taxa that no rule knows, and in no figure below.",
                         answer.unknown == 1 ? "One more is"

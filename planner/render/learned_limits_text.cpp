@@ -8,6 +8,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <cstddef>
 #include <string_view>
 #include <utility>
 #include <vector>
@@ -45,6 +46,19 @@ struct Refusal {
   std::string_view needed;
 };
 
+constexpr std::array<Refusal, 4> share_refusals{{
+    {"too_few_sowings",
+     "one sowing with counts in its first season is all there is",
+     "two sowings at least, counted until nothing more comes"},
+    {"too_few_seeds",
+     "fewer than twenty living seeds could have come while somebody looked",
+     "twenty, from two sowings or more"},
+    {"fits_no_share",
+     "what came fits no share near the rule's",
+     "another name for the seed, or a look at what else took it: nightsow account"},
+    {"too_unsure", "what it says is no surer than the rule", "more seed, counted to the end"},
+}};
+
 constexpr std::array<Refusal, 5> refusals{{
     {"too_few_sowings",
      "one sowing with counts in its first season is all there is",
@@ -63,9 +77,10 @@ constexpr std::array<Refusal, 5> refusals{{
      "more seedlings, counted every week while nights cool down"},
 }};
 
-std::string names_refused(const LearnAnswer& answer, std::string_view word) {
+template <class Line>
+std::string names_refused(const std::vector<Line>& lines, std::string_view word) {
   std::string names;
-  for (const LearnedLimitLine& line : answer.limits) {
+  for (const Line& line : lines) {
     if (line.refused == word) {
       names += (names.empty() ? "" : ", ") + line.rule;
     }
@@ -73,7 +88,7 @@ std::string names_refused(const LearnAnswer& answer, std::string_view word) {
   return names;
 }
 
-std::string verdict(const LearnedLimitLine& line) {
+template <class Line> std::string verdict(const Line& line) {
   if (line.offered) {
     return "It foretells left-out sowings better than the rule.";
   }
@@ -118,18 +133,55 @@ std::string learned_table(const LearnAnswer& answer, const TextStyle& style) {
                     style);
 }
 
-std::string refused_block(const LearnAnswer& answer, const TextStyle& style) {
+std::string shares_table(const LearnAnswer& answer, const TextStyle& style) {
+  const auto range = [](const LearnedNumber& number) {
+    return fmt::format("{} % ({} to {})",
+                       whole_text(100.0 * number.value),
+                       whole_text(100.0 * number.low),
+                       whole_text(100.0 * number.high));
+  };
+  std::vector<TableRow> rows;
+  for (const LearnedGerminationLine& line : answer.germinations) {
+    if (line.share) {
+      rows.push_back({{line.rule,
+                       std::to_string(line.sowings),
+                       fmt::format("{} of {}", line.came, line.seeds),
+                       whole_text(line.could_come),
+                       range(line.rule_share),
+                       range(*line.share)},
+                      paragraph("      ", verdict(line))});
+    }
+  }
+  return rows.empty() ? ""
+                      : "\n" + heading_text("The share of fresh seed that comes up", style) +
+                            table_text({{"Rule"},
+                                        {"Sowings", Align::right},
+                                        {"Came", Align::right},
+                                        {"Could", Align::right},
+                                        {"The rule says"},
+                                        {"Your record says (8 in 10)"}},
+                                       rows,
+                                       style) +
+                            paragraph("  ",
+                                      "Could: so many would have come by the last look, by the "
+                                      "rule and the weather, "
+                                      "did every living, ripe seed come up.");
+}
+
+template <class Line, std::size_t Size>
+std::string refused_block(const std::vector<Line>& lines,
+                          const std::array<Refusal, Size>& refusals_told,
+                          std::string_view heading,
+                          const TextStyle& style) {
   std::string text;
-  for (const Refusal& refusal : refusals) {
-    const std::string names = names_refused(answer, refusal.word);
+  for (const Refusal& refusal : refusals_told) {
+    const std::string names = names_refused(lines, refusal.word);
     if (!names.empty()) {
       text +=
           paragraph("  ", fmt::format("{}: {}. Needed: {}.", names, refusal.why, refusal.needed));
     }
   }
-  return text.empty()
-             ? ""
-             : "\n" + heading_text("Night limits that the record cannot tell", style) + text;
+  return text.empty() ? "" : "\n" + heading_text(std::string(heading), style) + text;
 }
 
 std::string offers_block(const LearnAnswer& answer, const TextStyle& style) {
@@ -155,7 +207,14 @@ std::string offers_block(const LearnAnswer& answer, const TextStyle& style) {
 } // namespace
 
 std::string learned_limits_text(const LearnAnswer& answer, const TextStyle& style) {
-  return learned_table(answer, style) + refused_block(answer, style) + offers_block(answer, style);
+  return learned_table(answer, style) +
+         refused_block(answer.limits, refusals, "Night limits that the record cannot tell", style) +
+         shares_table(answer, style) +
+         refused_block(answer.germinations,
+                       share_refusals,
+                       "Shares of fresh seed that the record cannot tell",
+                       style) +
+         offers_block(answer, style);
 }
 
 } // namespace nightsow::planner

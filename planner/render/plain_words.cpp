@@ -14,7 +14,7 @@ struct Phrase {
 };
 
 // Only the words that would not be understood as they stand.
-constexpr std::array<Phrase, 143> phrases{{
+constexpr std::array<Phrase, 146> phrases{{
     {"growth", "winter", "in winter"},
     {"growth", "summer", "in summer"},
     {"growth", "opportunist", "whenever it is mild"},
@@ -150,6 +150,9 @@ constexpr std::array<Phrase, 143> phrases{{
     {"step", "water_again", "water it again"},
     {"step", "water_first", "still dry"},
     {"step", "nothing_reckoned", "cannot be reckoned"},
+    {"closed", "emptied", "the pot was emptied"},
+    {"closed", "given_away", "it was given away"},
+    {"closed", "moved_on", "the plants moved on"},
     {"sure", "quite", "quite sure"},
     {"sure", "fairly", "fairly sure"},
     {"sure", "not", "not sure"},

@@ -23,11 +23,14 @@ Json json_of(const ReviewLine& line) {
       json_number_spread(line.promised ? std::optional{line.promised->seedlings} : std::nullopt);
   json["promised_plants"] =
       json_number_spread(line.promised ? std::optional{line.promised->plants} : std::nullopt);
+  json["promised_on"] = json_date(line.promised_on);
   json["came"] = json_number(line.came);
   json["dead"] = line.dead;
   json["back"] = json_number(line.back);
   json["pressed_firm"] = line.firm;
   json["pressed_soft"] = line.soft;
+  json["closed_on"] = json_date(line.closed_on);
+  json["closed_why"] = json_text(line.closed_why);
   json["outcome"] = line.outcome;
   json["why"] = json_text(line.why);
   json["days_early"] = json_number(line.days_early);

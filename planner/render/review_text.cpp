@@ -9,6 +9,8 @@
 #include <fmt/ranges.h>
 
 #include <array>
+#include <cstdint>
+#include <map>
 #include <string_view>
 #include <vector>
 
@@ -21,10 +23,11 @@ struct OutcomeWords {
   std::string_view text;
 };
 
-constexpr std::array<OutcomeWords, 8> outcomes{{
+constexpr std::array<OutcomeWords, 9> outcomes{{
     {"dry", "still dry"},
     {"not_counted", "never counted"},
     {"too_early", "too early to tell"},
+    {"closed_early", "closed before it could tell"},
     {"nothing", "nothing came"},
     {"fewer", "fewer than promised"},
     {"as_promised", "as promised"},
@@ -60,9 +63,42 @@ std::string died_text(const ReviewLine& line) {
   return line.dead > 0 ? fmt::format(", {} died", line.dead) : "";
 }
 
+std::string closed_text(const ReviewLine& line) {
+  return line.closed_on
+             ? fmt::format(
+                   "; closed {}{}",
+                   date_text(*line.closed_on),
+                   line.closed_why == "other" ? "" : ": " + plain_word("closed", line.closed_why))
+             : "";
+}
+
 std::string promised_text(const NumberSpread& promised) {
   return fmt::format(
       "{} ({}-{})", whole_text(promised.mean), whole_text(promised.p10), whole_text(promised.p90));
+}
+
+// Who promised: saved plans, or nobody, and it is reckoned anew.
+std::string promises_text(const ReviewAnswer& answer) {
+  std::map<Date, std::vector<std::int64_t>> by_day;
+  bool anew = false;
+  for (const ReviewLine& line : answer.lines) {
+    if (line.promised_on) {
+      by_day[*line.promised_on].push_back(line.sowing);
+    }
+    anew = anew || (line.promised && !line.promised_on);
+  }
+  std::string text;
+  for (const auto& [day, sowings] : by_day) {
+    text += fmt::format("{}Promised by the plan saved on {}: {}.",
+                        text.empty() ? "" : " ",
+                        date_text(day),
+                        fmt::join(sowings, ", "));
+  }
+  if (anew) {
+    text += fmt::format("{}: reckoned anew, with what was known on the day of sowing.",
+                        by_day.empty() ? "No saved plan tells of them" : " The others");
+  }
+  return text.empty() ? "" : paragraph("", text);
 }
 
 std::string number_or_dash(const std::optional<int>& number) {
@@ -84,7 +120,8 @@ std::string lines_table(const ReviewAnswer& answer, const TextStyle& style) {
                      number_or_dash(line.came),
                      line.promised ? promised_text(line.promised->plants) : "-",
                      number_or_dash(line.back),
-                     std::string(outcome_text(line.outcome)) + died_text(line) + why_text(line)},
+                     std::string(outcome_text(line.outcome)) + died_text(line) + why_text(line) +
+                         closed_text(line)},
                     below});
   }
   return "\n" +
@@ -103,7 +140,8 @@ std::string lines_table(const ReviewAnswer& answer, const TextStyle& style) {
          paragraph(
              "",
              "Water: first water. Promised, Plants: seedlings, and plants after the first rest, "
-             "by the plan of the day of sowing (8 in 10). Back: alive after the first rest.");
+             "that were to expect (8 in 10). Back: alive after the first rest.") +
+         promises_text(answer);
 }
 
 std::string sums_text(const ReviewAnswer& answer) {

@@ -255,6 +255,31 @@ TEST_P(AccountOnBothHalves, APotOfAllItsSeasonsIsClosedAndLeftOutUntilAskedFor) 
   EXPECT_TRUE(all.accounts.front().closed);
 }
 
+TEST_P(AccountOnBothHalves, AClosedSowingStandsAsOnTheDayOfItsClosing) {
+  Records records;
+  records.sowings = {sowing(bulbine, 20)};
+  records.counts = {count(60, 3)};
+  const SowingAccount then = account_in(invented(70), records);
+  records.closings = {{5, 1, after_hottest(70), ClosingReason::emptied}};
+  const SowingAccount now = account_in(invented(200), records);
+  EXPECT_EQ(now.step, "closed");
+  EXPECT_TRUE(now.closed);
+  EXPECT_EQ(now.closed_on, after_hottest(70));
+  EXPECT_EQ(now.closed_why, "emptied");
+  EXPECT_FALSE(now.until);
+  EXPECT_FALSE(now.press);
+  EXPECT_TRUE(says(now.advice, ReasonCode::account_closed));
+  ASSERT_FALSE(then.missing.empty());
+  ASSERT_EQ(now.missing.size(), then.missing.size());
+  // What was not known then is known now, so that shares may differ a little.
+  EXPECT_NEAR(share(now, "heat").share, share(then, "heat").share, 0.1);
+  LoadedGarden garden = support::garden_of(invented(200));
+  garden.records = records;
+  const AccountAnswer all = account_report(garden, {{}, false, false});
+  EXPECT_TRUE(all.accounts.empty());
+  EXPECT_EQ(all.closed, 1);
+}
+
 TEST_P(AccountOnBothHalves, WhatInTheRuleDecidesIsFound) {
   LoadedGarden garden = support::garden_of(invented(45));
   garden.records.sowings = {sowing(bulbine, 10)};

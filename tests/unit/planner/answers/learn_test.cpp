@@ -45,12 +45,13 @@ RecordedSowing sowing_of(EntryId id, const std::string& taxon, Date on, int seed
 }
 
 /// Sown so many days after a season's hottest night; what comes is what the model makes of a seed
-/// whose limit is `limit_c`, to whole seedlings.
+/// whose limit is `limit_c`, to whole seedlings, where `comes` of the seeds would at best.
 void add_sowing(LoadedGarden& garden,
                 BenchSeasons& seasons,
                 int seasons_ago,
                 int after_hottest,
-                double limit_c) {
+                double limit_c,
+                double comes) {
   const climate::Phases& phases = *seasons.station().turning.phases;
   const climate::Season season = climate::season_named(phases, year_of(garden.today) - seasons_ago);
   const Date on = season.hottest + Days{after_hottest};
@@ -63,7 +64,7 @@ void add_sowing(LoadedGarden& garden,
   const SeedCourse& course = seasons.courses({"open bench", season, false, std::nullopt}).front();
   SeedSeason in_season(course, seed, {}, season_days(season, course.first));
   const int water = days_between(course.first, on);
-  const Establishment came = in_season.watered_on(water, {0.7, 1.0});
+  const Establishment came = in_season.watered_on(water, {comes, 1.0});
   double up = 0.0;
   int day = water;
   for (int look = 1; look <= looks; ++look) {
@@ -88,7 +89,7 @@ const LearnedLimitLine& limit_of(const LearnAnswer& answer, const std::string& r
 class LearningOnBothHalves : public testing::TestWithParam<int> {
 protected:
   void sow(int seasons_ago, int after_hottest, double limit_c) {
-    add_sowing(here_, seasons_, seasons_ago, after_hottest, limit_c);
+    add_sowing(here_, seasons_, seasons_ago, after_hottest, limit_c, comes_);
   }
 
   /// Five sowings in three seasons.
@@ -98,6 +99,8 @@ protected:
     }
   }
 
+  /// As the rule has it: 0.9 of fresh seed, hardly aged.
+  double comes_ = 0.88;
   LoadedGarden here_ = support::garden_of(on_half(GetParam()));
   BenchSeasons seasons_{here_};
 };
@@ -121,6 +124,22 @@ TEST_P(LearningOnBothHalves, FindsALimitThatIsWarmerThanTheRule) {
 TEST_P(LearningOnBothHalves, OffersNothingWhereTheRuleIsRight) {
   sow_all(13.5);
   EXPECT_TRUE(learn(here_, {}).offered.empty());
+}
+
+TEST_P(LearningOnBothHalves, OffersAShareOfFreshSeedThatIsLowerThanTheRules) {
+  comes_ = 0.5;
+  sow_all(13.5);
+  const LearnAnswer answer = learn(here_, {});
+  ASSERT_EQ(answer.germinations.size(), 1U);
+  const LearnedGerminationLine& line = answer.germinations.front();
+  EXPECT_EQ(line.rule, "Lachenalia");
+  ASSERT_TRUE(line.share);
+  EXPECT_LT(line.share->value, line.rule_share.value - 0.2);
+  EXPECT_GT(line.share->value, 0.4);
+  EXPECT_TRUE(line.offered);
+  ASSERT_EQ(answer.offered.size(), 1U);
+  EXPECT_NE(answer.offered.front().text.find("germination_share"), std::string::npos);
+  EXPECT_EQ(answer.offered.front().text.find("night_limit_c"), std::string::npos);
 }
 
 TEST_P(LearningOnBothHalves, OffersNothingFromOneSeason) {
@@ -180,6 +199,22 @@ TEST(Learning, SowingsStillToBeLookedAtAreInNoShare) {
   EXPECT_TRUE(answer.shares.empty());
   ASSERT_EQ(answer.times.size(), 1U);
   EXPECT_EQ(answer.times.front().came, 4);
+}
+
+TEST(Learning, ASowingThatWasClosedEarlyHasWaitedAndNotFailed) {
+  LoadedGarden garden = a_garden();
+  const Date on = garden.today - Days{700};
+  garden.records.sowings = {sowing_of(1, "Bulbine annua", on, 40)};
+  garden.records.counts = {counted(1, on + Days{10}, 4)};
+  const LearnAnswer kept = learn(garden, {});
+  EXPECT_FALSE(kept.shares.empty()); // its season is over
+  garden.records.closings = {{50, 1, on + Days{12}, ClosingReason::thrown_out}};
+  const LearnAnswer closed = learn(garden, {});
+  EXPECT_TRUE(closed.shares.empty());
+  EXPECT_EQ(closed.closed_early, 1);
+  EXPECT_EQ(closed.too_early, 0);
+  ASSERT_EQ(closed.times.size(), 1U);
+  EXPECT_EQ(closed.times.front().came, 4);
 }
 
 TEST(Learning, WhatIsAskedForIsShownWithItsRelativesPooled) {

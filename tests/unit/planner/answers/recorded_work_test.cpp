@@ -184,6 +184,66 @@ TEST(RecordedWork, IsLeftAtTheFirstRestButForWhatWasDone) {
   EXPECT_EQ(pot.told(TaskKind::rest, "2026-12-01"), "none");
 }
 
+TEST(RecordedWork, TicksWateringByNeedWhereItIsWrittenDownAndAsksForTheNext) {
+  Pot pot;
+  pot.needs.water_every_days = 6;
+  pot.needs.waters_later_days = 4;
+  const auto next = [&](std::string_view today) {
+    std::string told = "none";
+    for (const PotTask& task :
+         recorded_work(pot.records, pot.sowing, watered, pot.needs, on(today))) {
+      if (task.kind == TaskKind::water_by_need && !task.done) {
+        told = format_iso_date(task.on);
+      }
+    }
+    return told;
+  };
+  EXPECT_EQ(pot.told(TaskKind::water_by_need, "2026-04-20"), "none");
+  pot.water("2026-04-10", WateringKind::watered);
+  EXPECT_EQ(pot.told(TaskKind::water_by_need, "2026-04-12"), "done 2026-04-10");
+  EXPECT_EQ(next("2026-04-12"), "2026-04-16");
+  pot.water("2026-04-15", WateringKind::watered);
+  EXPECT_EQ(pot.told(TaskKind::water_by_need, "2026-04-16"), "done 2026-04-15");
+  EXPECT_EQ(next("2026-04-28"), "2026-04-21");
+  EXPECT_EQ(next("2026-04-29"), "2026-04-19"); // from the main look on
+  EXPECT_EQ(next("2026-05-17"), "2026-04-19");
+  EXPECT_EQ(next("2026-05-18"), "none"); // let go of
+  pot.water("2026-05-20", WateringKind::dry_rest);
+  EXPECT_EQ(pot.told(TaskKind::water_by_need, "2026-05-21"), "none");
+}
+
+TEST(RecordedWork, TellsOfPrickingOutInTheFirstSeasonToo) {
+  Pot pot;
+  EXPECT_EQ(pot.told(TaskKind::prick_out, "2026-08-01"), "none");
+  pot.records.pottings.push_back({0, 1, on("2026-07-01"), PottingKind::pricked_out, 5});
+  EXPECT_EQ(pot.told(TaskKind::prick_out, "2026-08-01"), "done 2026-07-01");
+}
+
+TEST(LaterWork, AsksForPrickingOutAndPottingOnUntilTheyAreWrittenDown) {
+  Pot pot;
+  LaterPotNeeds needs{on("2027-04-01"), true, true, on("2027-11-01"), {}};
+  const auto told = [&](TaskKind kind, std::string_view today) -> std::string {
+    for (const PotTask& task : recorded_later_work(pot.records, pot.sowing, needs, on(today))) {
+      if (task.kind == kind) {
+        return (task.done ? "done " : "") + format_iso_date(task.on);
+      }
+    }
+    return "none";
+  };
+  EXPECT_EQ(told(TaskKind::wake, "2027-04-10"), "done 2027-04-01");
+  EXPECT_EQ(told(TaskKind::prick_out, "2027-04-10"), "2027-04-01");
+  EXPECT_EQ(told(TaskKind::prick_out, "2027-04-30"), "none");
+  EXPECT_EQ(told(TaskKind::pot_on, "2027-04-10"), "2027-04-01");
+  pot.records.pottings.push_back({0, 1, on("2027-04-08"), PottingKind::pricked_out, {}});
+  EXPECT_EQ(told(TaskKind::prick_out, "2027-04-10"), "done 2027-04-08");
+  EXPECT_EQ(told(TaskKind::pot_on, "2027-04-10"), "2027-04-01");
+  pot.records.pottings.push_back({0, 1, on("2026-10-01"), PottingKind::potted_on, {}});
+  EXPECT_EQ(told(TaskKind::pot_on, "2027-04-10"), "none"); // done in an earlier season
+  needs.prick_out = false;
+  pot.records.pottings.clear();
+  EXPECT_EQ(told(TaskKind::prick_out, "2027-04-10"), "none");
+}
+
 class RecordedInAPlan : public testing::TestWithParam<int> {
 protected:
   /// One sowing watered 70 days ago, two months behind the hottest night.
@@ -238,6 +298,16 @@ TEST_P(RecordedInAPlan, AMissedLookIsOverdueTodayUntilItIsCounted) {
   ASSERT_NE(done, nullptr);
   EXPECT_EQ(done->done_on, loaded.today);
   EXPECT_FALSE(done->overdue_since);
+  EXPECT_FALSE(asked_for(today(loaded), TaskKind::main_look));
+}
+
+TEST_P(RecordedInAPlan, AClosedSowingIsNoWorkAndNotCarried) {
+  LoadedGarden loaded = garden();
+  ASSERT_EQ(plan(loaded, {}).carried.size(), 1U);
+  loaded.records.closings = {{9, 7, loaded.today, ClosingReason::thrown_out}};
+  const PlanAnswer answer = plan(loaded, {});
+  EXPECT_TRUE(answer.carried.empty());
+  EXPECT_EQ(task_of(answer, TaskKind::main_look), nullptr);
   EXPECT_FALSE(asked_for(today(loaded), TaskKind::main_look));
 }
 

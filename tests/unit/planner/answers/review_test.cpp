@@ -22,7 +22,7 @@ struct Reviewed {
   climate::Season season; ///< the one before
 
   [[nodiscard]] ReviewAnswer review(std::optional<int> asked = {}) const {
-    return planner::review(folder, as_of(folder, today), {asked});
+    return planner::review(folder, as_of(folder, today), {asked, {}});
   }
 
   void sow(EntryId id, const std::string& taxon, int after_hottest, int seeds) {
@@ -147,6 +147,61 @@ TEST_P(ReviewOnBothHalves, APotCarriedOverStandsWithTheSeasonInWhichItCame) {
   EXPECT_EQ(answer.carried.front().came_before, 1);
   EXPECT_EQ(answer.carried.front().came_now, 5);
   EXPECT_TRUE(answer.lines.empty());
+}
+
+TEST_P(ReviewOnBothHalves, ACountOfItsRestStillTellsOfItsSeason) {
+  here_.sow(1, "Lachenalia mutabilis", 75, 40);
+  here_.count(1, 200, 3);
+  here_.count(1, 330, 20); // behind the middle of the warming limb
+  EXPECT_EQ(line_of(here_.review(), 1).came, 20);
+  EXPECT_TRUE(here_.review(here_.season.name + 1).carried.empty());
+}
+
+TEST_P(ReviewOnBothHalves, JudgesThePromiseThatASavedPlanMade) {
+  here_.sow(1, "Lachenalia mutabilis", 75, 40);
+  here_.count(1, 200, 18);
+  RecordedSowing& sown = here_.folder.records.sowings.front();
+  sown.packet_id = "p1";
+  SavedPlan saved;
+  saved.season = here_.season.name;
+  saved.on = sown.on - Days{10};
+  SavedLine line;
+  line.packet = "p1";
+  line.seeds = 40.0;
+  line.seedlings = SavedRange{30.0, 25.0, 36.0};
+  line.plants = SavedRange{12.0, 3.0, 20.0};
+  line.not_before = sown.on - Days{5};
+  saved.lines = {line};
+  const auto judged = [&] {
+    return line_of(
+        planner::review(here_.folder, as_of(here_.folder, here_.today), {std::nullopt, {saved}}),
+        1);
+  };
+  EXPECT_EQ(judged().promised_on, saved.on);
+  EXPECT_EQ(judged().promised->seedlings.p90, 36.0);
+  EXPECT_EQ(judged().outcome, "fewer");
+  saved.on = sown.on + Days{1}; // it knew that it was sown
+  EXPECT_FALSE(judged().promised_on);
+  EXPECT_TRUE(judged().promised);
+  saved.on = sown.on - Days{10};
+  saved.lines.front().seeds = 60.0;
+  EXPECT_FALSE(judged().promised_on);
+  saved.lines.front().seeds = 40.0;
+  saved.lines.front().not_before = sown.on + Days{1}; // watered before the day it was given
+  EXPECT_FALSE(judged().promised_on);
+}
+
+TEST_P(ReviewOnBothHalves, AClosedSowingIsSaidAndNotJudgedTooEarly) {
+  here_.sow(1, "Lachenalia mutabilis", 75, 40);
+  here_.count(1, 90, 0);
+  here_.folder.records.closings = {
+      {50, 1, here_.season.hottest + Days{95}, ClosingReason::thrown_out}};
+  const ReviewAnswer answer = here_.review();
+  const ReviewLine& line = line_of(answer, 1);
+  EXPECT_EQ(line.outcome, "closed_early");
+  EXPECT_EQ(line.closed_why, "thrown_out");
+  EXPECT_EQ(answer.seedlings_held.told, 0);
+  EXPECT_FALSE(teaches(answer, "press_them"));
 }
 
 INSTANTIATE_TEST_SUITE_P(South, ReviewOnBothHalves, testing::Values(support::hottest_in_the_south));

@@ -65,6 +65,9 @@ protected:
     journal.add_note({0, sown, "", on("2026-03-07"), " two lines;\n=1+1 \"ü\"", "photos/a 1.jpg"});
     journal.add_note({0, {}, "a1", on("2026-03-07"), "of the packet", ""});
     journal.add_packet_use({0, "a1", on("2026-03-08"), 5, PacketUseKind::given});
+    journal.add(Potting{0, sown, on("2026-05-08"), PottingKind::pricked_out, 5});
+    journal.add(Potting{0, sown, on("2026-05-09"), PottingKind::potted_on, {}});
+    journal.add(Closing{0, sown, on("2026-05-10"), ClosingReason::given_away});
     const EntryId undo = journal.undo(counted, on("2026-03-21"));
     journal.undo(undo, on("2026-03-22"));
     journal.undo(counted, on("2026-03-23"));
@@ -90,7 +93,7 @@ TEST_F(AJournalAsATable, ComesBackWholeIntoAnEmptyOne) {
   const std::string table = entries_csv(read_entries(file("one.db")));
   const PlannedImport plan = import(file("other.db"), table);
   EXPECT_EQ(first_fault(plan), "");
-  EXPECT_EQ(plan.entries.size(), 12U);
+  EXPECT_EQ(plan.entries.size(), 15U);
   EXPECT_EQ(entries_csv(read_entries(file("other.db"))), table);
 }
 
@@ -99,7 +102,7 @@ TEST_F(AJournalAsATable, IsTakenOnceHoweverOftenItIsImported) {
   const std::string table = entries_csv(read_entries(file("one.db")));
   const PlannedImport again = import(file("one.db"), table);
   EXPECT_TRUE(again.entries.empty());
-  EXPECT_EQ(again.known.size(), 12U);
+  EXPECT_EQ(again.known.size(), 15U);
   EXPECT_EQ(entries_csv(read_entries(file("one.db"))), table);
 }
 
@@ -152,6 +155,17 @@ TEST(ASheetOfOnesOwn, MayNameItsSowingsByAnyWord) {
                                      ",count,2026-03-20,,,pot B,7\n");
   EXPECT_EQ(first_fault(plan), "");
   EXPECT_EQ(std::get<SeedlingCount>(plan.entries.back().value).sowing, 2);
+}
+
+TEST(ASheetOfOnesOwn, ClosesASowingAndTellsOfPricking) {
+  const PlannedImport plan = planned("day,taxon,seeds,sowing,potted,plants,closed\n"
+                                     "2026-03-02,Albuca spiralis,25,,,,\n"
+                                     "2026-05-01,,,Albuca spiralis,pricked out,9,\n"
+                                     "2026-05-20,,,Albuca spiralis,,,thrown out\n");
+  EXPECT_EQ(first_fault(plan), "");
+  ASSERT_EQ(plan.entries.size(), 3U);
+  EXPECT_EQ(std::get<Potting>(plan.entries[1].value).plants, 9);
+  EXPECT_EQ(std::get<Closing>(plan.entries[2].value).why, ClosingReason::thrown_out);
 }
 
 TEST(ASheetOfOnesOwn, UndoesWhatItSaysIsUndone) {

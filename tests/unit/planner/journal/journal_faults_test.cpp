@@ -1,6 +1,8 @@
 #include "climate/base/file.hpp"
 #include "climate/base/problem.hpp"
+#include "planner/journal/entry_rows.hpp"
 #include "planner/journal/journal.hpp"
+#include "planner/journal/migrate.hpp"
 #include "planner/journal/read_records.hpp"
 #include "planner/journal/salvage.hpp"
 #include "planner/journal/schema.hpp"
@@ -8,6 +10,8 @@
 #include "tests/support/killed_writer.hpp"
 #include "tests/support/temporary_folder.hpp"
 
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Transaction.h>
 #include <gtest/gtest.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -20,6 +24,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
+#include <vector>
 
 namespace nightsow::planner {
 namespace {
@@ -154,6 +159,65 @@ TEST_F(AFaultyJournal, WithAnyOnePageSpoiltIsRefusedAndSalvagedButForThatPage) {
   }
   EXPECT_GT(most_kept, counts * 9U / 10U);
   EXPECT_EQ(files(), 2U);
+}
+
+// Its first entries as a program of that version wrote them, the others by the present one.
+void write_since(const fs::path& file, int version, int counts) {
+  {
+    SQLite::Database journal(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    journal.execAndGet("PRAGMA journal_mode = WAL");
+    migrate(journal, file, journal_migrations().first(static_cast<std::size_t>(version)));
+    SQLite::Transaction transaction(journal);
+    EntryWriter writer(journal);
+    writer.insert(invented_sowing());
+    for (int i = 0; i < counts; ++i) {
+      writer.insert(invented_count(1, "2026-04-01", i));
+    }
+    transaction.commit();
+  }
+  Journal journal(file);
+  journal.together([&] {
+    for (int i = 0; i < counts / 10; ++i) {
+      journal.add_packet_use({0, "a1", support::on("2026-04-02"), 1, PacketUseKind::given});
+      journal.add(Potting{0, 1, support::on("2026-04-02"), PottingKind::pricked_out, {}});
+      journal.add(Closing{0, 1, support::on("2026-04-03"), ClosingReason::emptied});
+    }
+  });
+}
+
+TEST_F(AFaultyJournal, ThatBeganWithAnyVersionIsSalvagedWholeThoughItsSchemaIsSpoilt) {
+  constexpr int counts = 300;
+  constexpr std::size_t entries = 1 + counts + 3 * (counts / 10);
+  for (int version = 1; version <= journal_version(); ++version) {
+    SCOPED_TRACE(version);
+    for (const char* part : {"", "-wal", "-shm", ".saved"}) {
+      fs::remove(file().string() + part);
+    }
+    write_since(file(), version, counts);
+    std::string content = bytes();
+    content.replace(0, page_bytes, page_bytes, '\x5a');
+    write(content);
+    const fs::path saved = file().string() + ".saved";
+    const Salvaged salvaged = salvage(file(), saved);
+    EXPECT_EQ(salvaged.kept.size(), entries);
+    EXPECT_TRUE(salvaged.lost.empty()) << salvaged.lost.size();
+    const Records records = read_records(saved);
+    EXPECT_EQ(records.uses.size(), counts / 10U);
+    EXPECT_EQ(records.pottings.size(), counts / 10U);
+    EXPECT_EQ(records.closings.size(), counts / 10U);
+  }
+}
+
+TEST_F(AFaultyJournal, OfAnOlderVersionSaysOfALostEntryWhatIsWrongWithIt) {
+  {
+    SQLite::Database journal(file().string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+    migrate(journal, file(), journal_migrations().first(1));
+    EntryWriter(journal).insert(invented_sowing());
+    journal.exec("INSERT INTO entries (kind, on_day) VALUES ('count', '2026-04-01')");
+  }
+  const Salvaged salvaged = salvage(file(), file().string() + ".saved");
+  EXPECT_EQ(salvaged.kept.size(), 1U);
+  EXPECT_EQ(salvaged.lost, (std::vector<std::string>{"entry 2: it is not there"}));
 }
 
 TEST_F(AFaultyJournal, IsSalvagedWholeWhenNothingIsWrong) {

@@ -1,5 +1,6 @@
 #include "planner/journal/migrate.hpp"
 
+#include "planner/journal/entry_rows.hpp"
 #include "planner/journal/journal.hpp"
 #include "planner/journal/read_records.hpp"
 #include "planner/journal/schema.hpp"
@@ -11,7 +12,9 @@
 #include <gtest/gtest.h>
 
 #include <array>
+#include <cstddef>
 #include <filesystem>
+#include <string>
 
 namespace nightsow::planner {
 namespace {
@@ -72,6 +75,37 @@ TEST_F(AnOlderJournal, IsLeftAloneWhenItIsUpToDate) {
   SQLite::Database journal(file().string(), SQLite::OPEN_READWRITE);
   EXPECT_FALSE(migrate(journal, file(), journal_migrations()));
   EXPECT_FALSE(fs::exists(backup()));
+}
+
+/// A journal of that version, as the program of its time wrote it: a sowing of 25 and a count.
+void write_old(const fs::path& file, int version) {
+  SQLite::Database journal(file.string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+  migrate(journal, file, journal_migrations().first(static_cast<std::size_t>(version)));
+  EntryWriter writer(journal);
+  writer.insert(support::invented_sowing());
+  writer.insert(support::invented_count(1, "2026-03-20", 7));
+}
+
+TEST(AnOldJournal, OfEachVersionIsReadAndTakesWhatCameSince) {
+  for (int version = 1; version < journal_version(); ++version) {
+    SCOPED_TRACE(version);
+    const support::TemporaryFolder folder;
+    const fs::path file = folder.path() / "journal.db";
+    write_old(file, version);
+    EXPECT_EQ(read_records(file).counts.at(0).seen, 7);
+    {
+      Journal journal(file);
+      journal.add(Potting{0, 1, support::on("2026-08-01"), PottingKind::pricked_out, 5});
+      journal.add(Closing{0, 1, support::on("2026-09-01"), ClosingReason::moved_on});
+    }
+    const Records records = read_records(file);
+    EXPECT_EQ(records.pottings.at(0).plants, 5);
+    EXPECT_EQ(records.closings.at(0).why, ClosingReason::moved_on);
+    EXPECT_EQ(records.counts.size(), 1U);
+    const Records before = read_records(file.string() + ".version-" + std::to_string(version));
+    EXPECT_EQ(before.counts.size(), 1U);
+    EXPECT_TRUE(before.closings.empty());
+  }
 }
 
 TEST_F(AnOlderJournal, RefusesToDeleteOrChangeAnEntry) {

@@ -122,6 +122,37 @@ TEST(OpenSowings, LeaveOutWhatNobodyWroteOfForOverAYear) {
   EXPECT_EQ(open_sowings(three_pots(), {}, on("2027-05-01")).size(), 1U);
 }
 
+TEST(OpenSowings, LeaveOutWhatWasClosed) {
+  Records records = three_pots();
+  records.closings.push_back({5, 1, on("2026-05-20"), ClosingReason::thrown_out});
+  EXPECT_EQ(open_sowings(records, {}, today).size(), 2U);
+}
+
+TEST(AClosing, IsOnceAndNotBeforeWhatIsToldOfTheSowing) {
+  Records records = three_pots();
+  records.counts.push_back(support::invented_count(1, "2026-05-03", 4));
+  const auto close = [&](const char* day) {
+    return closing_meant({"1", ClosingReason::given_away, on(day)}, records, today);
+  };
+  EXPECT_THROW(static_cast<void>(close("2026-05-02")), UsageError);
+  const Closing closing = close("2026-05-03");
+  EXPECT_EQ(closing.sowing, 1);
+  EXPECT_EQ(closing.why, ClosingReason::given_away);
+  records.closings.push_back(closing);
+  EXPECT_THROW(static_cast<void>(close("2026-05-04")), UsageError);
+}
+
+TEST(APotting, IsOfASowingThatIsLookedAfter) {
+  Records records = three_pots();
+  const auto potted = [&] {
+    return potting_meant({"2", PottingKind::pricked_out, 7, {}}, records, today);
+  };
+  EXPECT_EQ(potted().plants, 7);
+  EXPECT_EQ(potted().on, today);
+  records.closings.push_back({5, 2, on("2026-05-20"), ClosingReason::other});
+  EXPECT_THROW(static_cast<void>(potted()), UsageError);
+}
+
 TEST(ANote, IsOfASowingElseOfAPacketElseOfTheGarden) {
   Packet packet;
   packet.id = "b1";

@@ -29,7 +29,7 @@ RecordedSowing sown(std::string what) {
   QuickSowing typed;
   typed.what = std::move(what);
   typed.seeds = 25;
-  return sowing_meant(typed, in_hand(), "open bench", on("2026-03-02"));
+  return sowing_meant(typed, {in_hand(), in_hand()}, "open bench", on("2026-03-02"));
 }
 
 TEST(QuickEntry, FindsThePacketByIdTaxonOrItsFirstLetters) {
@@ -53,6 +53,63 @@ TEST(QuickEntry, TakesATaxonThatIsNotInHandAsTyped) {
   EXPECT_EQ(sown("Gethyllis afra").taxon, "Gethyllis afra");
 }
 
+Problem refusal(QuickSowing typed, const std::vector<Packet>& all) {
+  try {
+    static_cast<void>(sowing_meant(typed, {in_hand(), all}, "", on("2026-03-02")));
+  } catch (const UsageError& error) {
+    return error.problem();
+  }
+  ADD_FAILURE() << "it was not refused";
+  return {};
+}
+
+TEST(QuickEntry, RefusesWhatLooksLikeAPacketAndIsNoneWithTheNearest) {
+  struct Case {
+    const char* typed;
+    const char* nearest;
+  };
+
+  const std::vector<Packet> all{packet_called("S10", "Albuca spiralis"),
+                                packet_called("S07", "Bulbine annua")};
+  for (const Case& one :
+       {Case{"S1O", "S10"}, Case{"S08", "S07"}, Case{"S99", ""}, Case{"XYZ", ""}}) {
+    QuickSowing typed;
+    typed.what = one.typed;
+    typed.seeds = 5;
+    SCOPED_TRACE(one.typed);
+    const Problem problem = refusal(typed, all);
+    EXPECT_EQ(problem.found, std::string("no packet is called \"") + one.typed + '"');
+    const std::string nearest =
+        *one.nearest == 0 ? "" : std::string("did you mean \"") + one.nearest + "\"? ";
+    EXPECT_EQ(problem.remedy, nearest + "`nightsow packet list` shows them; nothing was written");
+  }
+}
+
+TEST(QuickEntry, RefusesMoreSeedsThanThePacketHoldsUnlessToldToGoOn) {
+  std::vector<Packet> packets = in_hand();
+  packets[0].seeds = {16.0, 24.0, {}}; // about 20
+  QuickSowing typed;
+  typed.what = "a1";
+  const auto sow = [&](int seeds) {
+    typed.seeds = seeds;
+    return sowing_meant(typed, {packets, packets}, "", on("2026-03-02")).seeds;
+  };
+  EXPECT_EQ(sow(24), 24);
+  EXPECT_THROW(sow(25), UsageError);
+  typed.anyway = true;
+  EXPECT_EQ(sow(25), 25);
+}
+
+TEST(QuickEntry, RefusesAPacketThatIsUsedUpUnlessToldToGoOn) {
+  const std::vector<Packet> all{packet_called("S10", "Gethyllis afra")};
+  QuickSowing typed;
+  typed.what = "S10";
+  typed.seeds = 5;
+  EXPECT_EQ(refusal(typed, all).found, "5 seeds were typed, and packet S10 is used up");
+  typed.anyway = true;
+  EXPECT_EQ(sowing_meant(typed, {in_hand(), all}, "", on("2026-03-02")).packet_id, "S10");
+}
+
 TEST(QuickEntry, AsksWhenSeveralPacketsAreCalledSo) {
   try {
     sown("albuca");
@@ -68,8 +125,40 @@ TEST(QuickEntry, RefusesADayAfterToday) {
   typed.what = "a1";
   typed.seeds = 25;
   typed.on = on("2026-03-02");
-  EXPECT_EQ(sowing_meant(typed, in_hand(), "", on("2026-03-02")).on, on("2026-03-02"));
-  EXPECT_THROW(static_cast<void>(sowing_meant(typed, in_hand(), "", on("2026-03-01"))), UsageError);
+  const PacketsToSow packets{in_hand(), in_hand()};
+  EXPECT_EQ(sowing_meant(typed, packets, "", on("2026-03-02")).on, on("2026-03-02"));
+  EXPECT_THROW(static_cast<void>(sowing_meant(typed, packets, "", on("2026-03-01"))), UsageError);
+}
+
+/// Two sowings of one packet, of which the first was closed in May.
+Records one_closed() {
+  Records records;
+  records.sowings = {support::invented_sowing(), support::invented_sowing()};
+  records.sowings[0].id = 1;
+  records.sowings[1].id = 4;
+  records.closings = {{7, 1, on("2026-05-01"), ClosingReason::emptied}};
+  return records;
+}
+
+TEST(QuickEntry, CountsTheSowingThatIsNotClosed) {
+  const Records records = one_closed();
+  QuickCount typed;
+  typed.what = "albuca";
+  EXPECT_EQ(count_meant(typed, records, on("2026-06-01")).sowing, 4);
+  typed.what = "1";
+  EXPECT_THROW(static_cast<void>(count_meant(typed, records, on("2026-05-02"))), UsageError);
+  EXPECT_EQ(count_meant(typed, records, on("2026-05-01")).sowing, 1);
+}
+
+TEST(QuickEntry, NamesTheNearestSowingOfAMistypedOne) {
+  QuickCount typed;
+  typed.what = "albucca";
+  try {
+    static_cast<void>(count_meant(typed, one_closed(), on("2026-06-01")));
+    FAIL() << "it was not refused";
+  } catch (const UsageError& error) {
+    EXPECT_EQ(error.problem().remedy.substr(0, 23), "did you mean \"Albuca\"? ");
+  }
 }
 
 TEST(QuickEntry, FindsTheSowingThatIsCountedOrAsks) {

@@ -35,8 +35,9 @@ inline ReasonValue sample_value(std::string_view name) {
       "holds",   "last",          "begins", "ends",  "rest", "first", "ripe_on",     "on_shelf",
       "hottest", "no_later_than", "when",   "on",    "hot",  "moist", "evergreen",   "annual",
       "dry"};
-  constexpr std::array<std::string_view, 13> texts{"store",
+  constexpr std::array<std::string_view, 14> texts{"store",
                                                    "cause",
+                                                   "closed",
                                                    "sure",
                                                    "lost_to",
                                                    "bench",
