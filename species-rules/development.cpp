@@ -2,7 +2,6 @@
 
 #include "species-rules/normal.hpp"
 
-#include <algorithm>
 #include <cmath>
 
 namespace nightsow::species_rules {
@@ -25,15 +24,6 @@ double without_swing(Swing need) {
 }
 
 } // namespace
-
-double thermal_rate(double seed_c, const CardinalTemperatures& cardinal) {
-  const double fastest = cardinal.optimum_c - cardinal.base_c;
-  if (seed_c <= cardinal.optimum_c) {
-    return std::max(0.0, seed_c - cardinal.base_c);
-  }
-  const double falling = (cardinal.ceiling_c - seed_c) / (cardinal.ceiling_c - cardinal.optimum_c);
-  return fastest * std::max(0.0, falling);
-}
 
 double swing_factor(double swing_k, Swing need) {
   return swing_factor_of(swing_felt(swing_k), need);

@@ -2,6 +2,8 @@
 
 #include "species-rules/rule.hpp"
 
+#include <algorithm>
+
 namespace nightsow::species_rules {
 
 /// Where progress towards emergence begins, is fastest and ends, °C of the seed itself.
@@ -16,7 +18,11 @@ struct CardinalTemperatures {
 /// optimum, then straight down to 0 at the ceiling and over it. Triangular response of thermal time
 /// (Garcia-Huidobro, Monteith and Squire 1982, J. Exp. Bot. 33: 288-296, with a second line above
 /// the optimum).
-[[nodiscard]] double thermal_rate(double seed_c, const CardinalTemperatures& cardinal);
+[[nodiscard]] inline double thermal_rate(double seed_c, const CardinalTemperatures& cardinal) {
+  const double rising = seed_c - cardinal.base_c;
+  const double falling = (cardinal.ceiling_c - seed_c) / (cardinal.ceiling_c - cardinal.optimum_c);
+  return std::max(0.0, std::min(rising, (cardinal.optimum_c - cardinal.base_c) * falling));
+}
 
 /// What a day's swing (highest minus lowest hour at the seed, K) makes of its progress, up to 1:
 /// s = a + (1 - a) / (1 + exp(-(swing - 6) / 1.5)), a = 0.85 where it is indifferent, 0.6 helpful,

@@ -147,8 +147,8 @@ std::vector<SeedParameters> drawn_parameters(const RuleFor& kind, int draws) {
     values.push_back(draws_of(kind, field, member, draws));
   });
   std::vector<SeedParameters> drawn;
+  Rule rule = kind.rule; // each draw puts all of its values
   for (std::size_t draw = 0; draw < static_cast<std::size_t>(draws); ++draw) {
-    Rule rule = kind.rule;
     std::size_t place = 0;
     for_each_field(rule, [&](const Field& /*field*/, auto& member) {
       const std::vector<double>& own = values[place++];

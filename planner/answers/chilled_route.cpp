@@ -16,6 +16,7 @@ constexpr const char* chilled_route_name = "chilled";
 } // namespace
 
 std::optional<ChilledLine> chilled_line(const LineInput& input,
+                                        PacketProspects& known,
                                         BenchSeasons& seasons,
                                         const climate::Season& season,
                                         PlacedLine& own) {
@@ -35,7 +36,7 @@ std::optional<ChilledLine> chilled_line(const LineInput& input,
                      place->name,
                      nullptr},
                     {}};
-  there.line = placed_line(there.input, seasons, season);
+  there.line = placed_line(there.input, known, seasons, season);
   if (!there.line.decision.expected) {
     return std::nullopt;
   }

@@ -17,6 +17,7 @@ struct ChilledLine {
 /// added to the routes of `own`; not empty where the chilled place gives much more (much_better),
 /// or a saved plan chose it and the own bench is not worth moving for.
 [[nodiscard]] std::optional<ChilledLine> chilled_line(const LineInput& input,
+                                                      PacketProspects& known,
                                                       BenchSeasons& seasons,
                                                       const climate::Season& season,
                                                       PlacedLine& own);

@@ -63,6 +63,7 @@ Date best_day(const KeptWay& way, Date from) {
 /// The packet in the season at hand.
 struct Here {
   const LineInput& input;
+  PacketProspects& known;
   Prospects& prospects;
   std::vector<KeptWay> ways;
   Date allowed{};
@@ -109,6 +110,7 @@ struct NextSeason {
 };
 
 NextSeason next_season(const LineInput& input,
+                       PacketProspects& known,
                        BenchSeasons& seasons,
                        const climate::Season& season) {
   const climate::Phases& phases = *seasons.station().turning.phases;
@@ -119,7 +121,7 @@ NextSeason next_season(const LineInput& input,
     return {};
   }
   const bool hot = start_of(input.rule.rule) == Start::hot;
-  Prospects prospects{input, seasons, {input.bench, next, hot, on_mat(input)}};
+  Prospects& prospects = known.of(input, seasons, {input.bench, next, hot, on_mat(input)});
   if (*from < prospects.first_day() || *from > prospects.last_day()) {
     return {};
   }
@@ -210,7 +212,7 @@ void weigh_next_season(const Here& here,
   }
   const bool unripe = now < worth_sowing_unripe * if_ripe;
   const double with_carried = unripe ? now : now + carried_share * std::max(0.0, if_ripe - now);
-  const NextSeason next = next_season(here.input, seasons, season);
+  const NextSeason next = next_season(here.input, here.known, seasons, season);
   if (next.share > 0.0) {
     decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
   }
@@ -371,6 +373,7 @@ Decision decide_on(Here here,
 } // namespace
 
 Decision decide(const LineInput& input,
+                PacketProspects& known,
                 BenchSeasons& seasons,
                 const climate::Season& season,
                 LineTiming& timing) {
@@ -380,7 +383,7 @@ Decision decide(const LineInput& input,
     return {};
   }
   const bool before = *allowed < season.hottest || start_of(input.rule.rule) == Start::hot;
-  Prospects prospects{input, seasons, {input.bench, season, before, on_mat(input)}};
+  Prospects& prospects = known.of(input, seasons, {input.bench, season, before, on_mat(input)});
   if (*allowed < prospects.first_day() || *allowed > prospects.last_day()) {
     return {};
   }
@@ -398,7 +401,7 @@ Decision decide(const LineInput& input,
     return decision;
   }
   const Date opens = std::clamp(timing.opens.value_or(*allowed), prospects.first_day(), *allowed);
-  Here here{input, prospects, kept_ways(input, prospects, *allowed), *allowed, opens, seeds};
+  Here here{input, known, prospects, kept_ways(input, prospects, *allowed), *allowed, opens, seeds};
   here.factor = prospects.all_cases_factor(best_day(here.best(), *allowed), here.best().keeping);
   return decide_on(std::move(here), seasons, season, timing);
 }

@@ -22,8 +22,10 @@ struct Decision {
 /// moves its timing into the window of the best: the day to act is the later of what nights allow
 /// and the first day of the window. A packet that the next season serves better is `missed`, one
 /// that it does not is missed no longer. A packet whose first water has no date is left as it is.
+/// `known`: of this packet.
 /// Requires: timing of this season, not `never`.
 [[nodiscard]] Decision decide(const LineInput& input,
+                              PacketProspects& known,
                               BenchSeasons& seasons,
                               const climate::Season& season,
                               LineTiming& timing);

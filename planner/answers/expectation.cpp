@@ -3,13 +3,14 @@
 #include "planner/answers/figures.hpp"
 #include "planner/model/count_range.hpp"
 #include "planner/model/nights_for_rule.hpp"
+#include "planner/model/once.hpp"
 #include "planner/model/pot_care.hpp"
 #include "species-rules/drawn_parameters.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
-#include <utility>
+#include <cstddef>
+#include <limits>
 
 namespace nightsow::planner {
 
@@ -64,8 +65,8 @@ LostSeeds lost_seeds(int seeds, const Losses& shares) {
 }
 
 // The plan has such seed smoked, soaked or nicked, and reckons with what then still waits.
-std::vector<SeedParameters> treated_draws(const LineInput& input, int draws) {
-  std::vector<SeedParameters> drawn = species_rules::drawn_parameters(input.rule, draws);
+std::vector<SeedParameters> treated_draws(const species_rules::RuleFor& rule, int draws) {
+  std::vector<SeedParameters> drawn = species_rules::drawn_parameters(rule, draws);
   std::transform(drawn.begin(), drawn.end(), drawn.begin(), species_rules::treated);
   return drawn;
 }
@@ -93,50 +94,60 @@ std::optional<HeatMat> mat_for(const Garden& garden, const std::string& bench) {
 }
 
 Prospects::Prospects(const LineInput& input, BenchSeasons& seasons, const Sown& sown)
-    : input_(&input), courses_(&courses_of(input, seasons, sown)), first_(courses_->front().first),
+    : packet_(&input.packet), rule_(&input.rule), today_(input.garden.today),
+      courses_(&courses_of(input, seasons, sown)), first_(courses_->front().first),
       from_(sown.season_before ? std::max(first_, sown.season.planning_begins) : first_),
       season_(season_days(sown.season, first_)), few_(evenly(*courses_, few_cases),
-                                                      treated_draws(input, few_cases),
+                                                      treated_draws(input.rule, few_cases),
                                                       pot_care(input.rule.rule, ""),
                                                       season_) {}
 
 ExpectedPlants& Prospects::all() {
   if (!all_) {
     all_.emplace(evenly(*courses_, static_cast<int>(courses_->size())),
-                 treated_draws(*input_, static_cast<int>(courses_->size())),
-                 pot_care(input_->rule.rule, ""),
+                 treated_draws(*rule_, static_cast<int>(courses_->size())),
+                 pot_care(rule_->rule, ""),
                  season_);
   }
   return *all_;
 }
 
-SharesOnDay Prospects::shares_of(const Keeping& keeping) {
-  auto known = std::find_if(kept_.begin(), kept_.end(), [&](const auto& one) {
-    return one.first.way == keeping.way && one.first.warm_until == keeping.warm_until;
+Prospects::Kept& Prospects::kept(const Keeping& keeping) {
+  const auto known = std::find_if(kept_.begin(), kept_.end(), [&](const Kept& one) {
+    return one.keeping.way == keeping.way && one.keeping.warm_until == keeping.warm_until;
   });
-  if (known == kept_.end()) {
-    const Date today = input_->garden.today;
-    kept_.emplace_back(
-        keeping, PacketShares{kept_so(input_->packet, keeping, today), input_->rule.rule, today});
-    known = std::prev(kept_.end());
+  if (known != kept_.end()) {
+    return *known;
   }
-  return [shares = &known->second, first = first_](const SeedParameters& drawn, int day) {
+  constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
+  return kept_.emplace_back(
+      Kept{keeping,
+           PacketShares{kept_so(*packet_, keeping, today_), rule_->rule, today_},
+           std::vector<double>(static_cast<std::size_t>(few_.days()), unknown)});
+}
+
+SharesOnDay Prospects::shares_of(const Keeping& keeping) {
+  return [shares = &kept(keeping).shares, first = first_](const SeedParameters& drawn, int day) {
     return shares->on(first + Days{day}, drawn);
   };
 }
 
+double Prospects::few_plants(int day, const Keeping& keeping) {
+  return once(kept(keeping).plants[static_cast<std::size_t>(day)],
+              [&] { return few_.plants_on(day, shares_of(keeping)); });
+}
+
 double Prospects::plants_share(Date first_water, const Keeping& keeping) {
-  const SharesOnDay shares = shares_of(keeping);
   const int last = few_.days() - 1;
   const int day = std::clamp(days_between(first_, first_water), 0, last);
   const int before = day - day % week_days;
   const int after = std::min(before + week_days, last);
-  const double from = few_.plants_on(before, shares);
+  const double from = few_plants(before, keeping);
   if (day == before) {
     return from;
   }
   const double share = static_cast<double>(day - before) / (after - before);
-  return from + share * (few_.plants_on(after, shares) - from);
+  return from + share * (few_plants(after, keeping) - from);
 }
 
 double Prospects::all_cases_factor(Date first_water, const Keeping& keeping) {
@@ -161,6 +172,7 @@ std::optional<Expected> Prospects::expected(Date first_water,
   }
   const SharesOnDay shares = shares_of(keeping);
   const Expectation now = all().watered_on(days_between(first_, first_water), shares);
+  all_.reset(); // they take much room, and a line tells of one day
   const auto number = static_cast<int>(std::lround(*seeds));
   Expected expected;
   expected.first_water = first_water;
@@ -178,6 +190,11 @@ std::optional<Expected> Prospects::expected(Date first_water,
     expected.week_costs = rounded_share(std::max(0.0, 1.0 - kept));
   }
   return expected;
+}
+
+Prospects& PacketProspects::of(const LineInput& input, BenchSeasons& seasons, const Sown& sown) {
+  const std::tuple key{sown.bench, sown.season.name, sown.season_before, sown.on_mat};
+  return known_.try_emplace(key, input, seasons, sown).first->second;
 }
 
 } // namespace nightsow::planner

@@ -6,8 +6,10 @@
 #include "planner/model/packet_shares.hpp"
 
 #include <deque>
+#include <map>
 #include <optional>
-#include <utility>
+#include <string>
+#include <tuple>
 #include <vector>
 
 namespace nightsow::planner {
@@ -48,17 +50,41 @@ public:
                                                  std::optional<double> seeds);
 
 private:
+  /// The packet kept one way.
+  struct Kept {
+    Keeping keeping;
+    PacketShares shares;
+    std::vector<double> plants; ///< by day of the courses, over the few cases; NaN: not asked yet
+  };
+
+  [[nodiscard]] Kept& kept(const Keeping& keeping);
   [[nodiscard]] SharesOnDay shares_of(const Keeping& keeping);
+  [[nodiscard]] double few_plants(int day, const Keeping& keeping);
   [[nodiscard]] ExpectedPlants& all();
 
-  const LineInput* input_;
+  const Packet* packet_;
+  const species_rules::RuleFor* rule_;
+  Date today_{};
   const std::vector<SeedCourse>* courses_;
   Date first_{}; ///< of the courses
   Date from_{};
   SeasonDays season_;
   ExpectedPlants few_;
   std::optional<ExpectedPlants> all_; ///< made when first asked for
-  std::deque<std::pair<Keeping, PacketShares>> kept_;
+  std::deque<Kept> kept_;
+};
+
+/// The prospects of one packet, each made when first asked for and kept: a season is weighed
+/// against the next before that one is planned in its turn. The same must outlive it as must
+/// outlive each.
+class PacketProspects {
+public:
+  /// Requires: always the same packet, rule, garden and seasons.
+  [[nodiscard]] Prospects& of(const LineInput& input, BenchSeasons& seasons, const Sown& sown);
+
+private:
+  /// By bench, season, whether days begin a season earlier, and whether on the mat.
+  std::map<std::tuple<std::string, int, bool, bool>, Prospects> known_;
 };
 
 /// Whether pots of the kind stand on a mat where the garden has one: what is expected, how places

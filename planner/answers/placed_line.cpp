@@ -34,13 +34,14 @@ void put_off_until_in_hand(const LineInput& input, LineTiming& timing) {
 }
 
 PlacedLine placed_so(const LineInput& input,
+                     PacketProspects& known,
                      BenchSeasons& seasons,
                      const std::optional<climate::Season>& season) {
   PlacedLine line;
   line.timing = line_timing(input, seasons, season);
   put_off_until_in_hand(input, line.timing);
   if (season && !line.timing.never) {
-    line.decision = decide(input, seasons, *season, line.timing);
+    line.decision = decide(input, known, seasons, *season, line.timing);
   }
   return line;
 }
@@ -94,9 +95,10 @@ double plants_of(const PlacedLine& line) {
 }
 
 PlacedLine placed_line(const LineInput& input,
+                       PacketProspects& known,
                        BenchSeasons& seasons,
                        const std::optional<climate::Season>& season) {
-  PlacedLine with = placed_so(input, seasons, season);
+  PlacedLine with = placed_so(input, known, seasons, season);
   const std::optional<double> seeds = input.packet.seeds.middle();
   // What another season serves better asks for no mat in this one.
   if (!on_mat(input) || with.timing.missed || !with.decision.expected || !seeds || *seeds <= 0.0) {
@@ -104,7 +106,7 @@ PlacedLine placed_line(const LineInput& input,
   }
   LineInput off = input;
   off.off_mat = true;
-  PlacedLine without = placed_so(off, seasons, season);
+  PlacedLine without = placed_so(off, known, seasons, season);
   if (stands_on_mat(input, with, without)) {
     with.timing.reasons.push_back(mat_reason(input, with, without));
     return with;

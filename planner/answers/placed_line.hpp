@@ -19,6 +19,7 @@ struct PlacedLine {
 /// plants of both. Hot starters stay on it unless they lose by it, others only where it gives much
 /// more (much_better); where seeds are not counted the rule decides.
 [[nodiscard]] PlacedLine placed_line(const LineInput& input,
+                                     PacketProspects& known,
                                      BenchSeasons& seasons,
                                      const std::optional<climate::Season>& season);
 

@@ -221,6 +221,7 @@ void add_frost_risk(const LineInput& input,
 
 // The same packet a season later, for "not now, but then".
 NotNow next_season_line(const LineInput& input,
+                        PacketProspects& known,
                         BenchSeasons& seasons,
                         const climate::Season& season,
                         const LineTiming& passed) {
@@ -228,7 +229,7 @@ NotNow next_season_line(const LineInput& input,
   climate::Season next = season_after(phases, season, input.garden.today);
   LineInput unsaved = input;
   unsaved.saved = nullptr; // it is of the season at hand
-  const auto timing_of_next = [&] { return placed_line(unsaved, seasons, next).timing; };
+  const auto timing_of_next = [&] { return placed_line(unsaved, known, seasons, next).timing; };
   LineTiming timing = timing_of_next();
   // Seed that ripens slowly may miss that one, too.
   for (int tries = 0; timing.missed && tries < most_seasons_ahead; ++tries) {
@@ -290,9 +291,10 @@ PlanLine plan_line(const LoadedGarden& garden,
   const SeedState seed = seed_state(packet, lookup.found->rule, garden.today);
   const std::string& name = bench_named(garden.garden, packet.bench).name;
   const LineInput own{garden, packet, *lookup.found, seed, seasons.guard(name), name, saved};
-  PlacedLine placed = placed_line(own, seasons, season);
+  PacketProspects known;
+  PlacedLine placed = placed_line(own, known, seasons, season);
   std::optional<ChilledLine> chilled =
-      season ? chilled_line(own, seasons, *season, placed) : std::nullopt;
+      season ? chilled_line(own, known, seasons, *season, placed) : std::nullopt;
   LineInput input = chilled ? chilled->input : own;
   auto& [timing, decision, off_mat] = chilled ? chilled->line : placed;
   input.off_mat = off_mat;
@@ -303,7 +305,7 @@ PlanLine plan_line(const LoadedGarden& garden,
   line.passed = season && timing.missed && timing.missed->code == ReasonCode::window_passed;
   std::vector<Reason>* reasons = nullptr;
   if (season && timing.missed) {
-    line.place = next_season_line(input, seasons, *season, timing);
+    line.place = next_season_line(input, known, seasons, *season, timing);
     reasons = &std::get<NotNow>(line.place).reasons;
   } else if (timing.never) {
     line.place = not_now_of(input, std::move(timing), std::nullopt);

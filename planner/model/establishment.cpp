@@ -5,41 +5,37 @@
 #include "species-rules/development.hpp"
 #include "species-rules/drying.hpp"
 #include "species-rules/normal.hpp"
-#include "species-rules/release.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
 #include <limits>
-#include <numbers>
+#include <memory>
 #include <numeric>
 
 namespace nightsow::planner {
 
 namespace {
 
-using species_rules::Start;
-
-constexpr int emergence_classes = 5;
 constexpr int root_safe_days = 14;       // after emergence a seedling's root is deep enough
 constexpr double root_out_share = 0.5;   // of the thermal time
-constexpr double least_share = 5e-4;     // less is added to the next day's
 constexpr double drying_worth_it = 1e-3; // less of a pause changes no date
+constexpr int stride = 4;                // days at a time
+constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 
 std::size_t at(int day) {
   return static_cast<std::size_t>(day);
 }
 
-std::array<double, emergence_classes> class_scores() {
-  std::array<double, emergence_classes> scores{};
-  for (int i = 0; i < emergence_classes; ++i) {
-    scores.at(at(i)) = species_rules::normal_quantile((i + 0.5) / emergence_classes);
+template <std::size_t classes> std::array<double, classes> class_scores() {
+  std::array<double, classes> scores{};
+  for (std::size_t i = 0; i < classes; ++i) {
+    scores.at(i) = species_rules::normal_quantile((static_cast<double>(i) + 0.5) /
+                                                  static_cast<double>(classes));
   }
   return scores;
 }
-
-constexpr int stride = 8; // days at a time
-constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 
 // The hazard of released seed, or of seedlings that are just up, on the first days.
 std::vector<double> damping_of(const std::vector<double>& fungus,
@@ -54,32 +50,46 @@ std::vector<double> damping_of(const std::vector<double>& fungus,
   return hazards;
 }
 
-const FeltDays& felt_of(const SeedCourse& course, const FeltDays& own) {
-  return own.fungus.empty() ? course.felt : own;
-}
-
-std::vector<double> since_water_mm(const std::vector<double>& a_day_mm,
-                                   double factor,
-                                   double watering_point_mm,
-                                   int days) {
-  std::vector<double> since(at(days));
-  double gone_mm = 0.0;
-  for (std::size_t day = 0; day < since.size(); ++day) {
-    gone_mm += a_day_mm[day] * factor;
-    since[day] = gone_mm;
-    if (gone_mm > watering_point_mm) {
-      gone_mm = 0.0;
-    }
+std::vector<double> waiting_sums(const FeltDays& felt,
+                                 const species_rules::SeedParameters& seed,
+                                 int days) {
+  std::vector<double> hazards(at(days));
+  for (std::size_t day = 0; day < hazards.size(); ++day) {
+    hazards[day] = hazard_of(std::min(1.0, seed.wet_loss_per_day * felt.wet_ageing[day]));
   }
-  return since;
+  return running_sums(hazards);
 }
 
-void put_in_order(double value, std::vector<double>& ordered) {
-  ordered.insert(std::upper_bound(ordered.begin(), ordered.end(), value), value);
+// As many days as the first has.
+std::vector<double> both(std::vector<double> sums, const std::vector<double>& others) {
+  std::transform(sums.begin(), sums.end(), others.begin(), sums.begin(), std::plus<>{});
+  return sums;
 }
 
-void take_out(double value, std::vector<double>& ordered) {
-  ordered.erase(std::lower_bound(ordered.begin(), ordered.end(), value));
+double mean_rate(std::span<const float> hours,
+                 const species_rules::CardinalTemperatures& cardinal) {
+  const double sum =
+      std::transform_reduce(hours.begin(), hours.end(), 0.0, std::plus<>{}, [&](float hour_c) {
+        return species_rules::thermal_rate(static_cast<double>(hour_c), cardinal);
+      });
+  return sum / static_cast<double>(hours.size());
+}
+
+std::shared_ptr<const FeltDays> felt_of(const SeedCourse& course) {
+  return course.felt ? course.felt : std::make_shared<const FeltDays>(felt_days(course));
+}
+
+PotDryness dryness_of(const SeedCourse& course,
+                      const FeltDays& felt,
+                      const PotCare& care,
+                      bool closed_bag) {
+  if (!closed_bag && care.watering_point_mm == species_rules::usual_watering_point_mm) {
+    return {felt.since_water_mm.at(care.grit ? 1 : 0), care.seed_depth_mm};
+  }
+  return {std::make_shared<const RangeMaximum>(
+              since_water_mm(gone_a_day_mm(course, {.grit = care.grit, .closed_bag = closed_bag}),
+                             care.watering_point_mm)),
+          care.seed_depth_mm};
 }
 
 } // namespace
@@ -88,52 +98,32 @@ SeedSeason::SeedSeason(const SeedCourse& course,
                        const species_rules::SeedParameters& seed,
                        const PotCare& care,
                        const SeasonDays& season)
-    : SeedSeason(
-          course, course.felt.fungus.empty() ? felt_days(course) : FeltDays{}, seed, care, season) {
-}
-
-SeedSeason::SeedSeason(const SeedCourse& course,
-                       const FeltDays& own,
-                       const species_rules::SeedParameters& seed,
-                       const PotCare& care,
-                       const SeasonDays& season)
-    : course_(&course), seed_(seed), care_(care), rest_(rest_day(course, seed, season)),
+    : course_(&course), felt_(felt_of(course)), seed_(seed), care_(care),
+      rest_(rest_day(course, seed, season)),
       fates_(course,
+             *felt_,
              seed,
              season,
              rest_,
-             damping_of(felt_of(course, own).seedling_fungus, seed, care, rest_.day),
+             damping_of(felt_->seedling_fungus, seed, care, rest_.day),
              care.kept_through_rest),
-      outcomes_(at(rest_.day)) {
-  static const std::array<double, emergence_classes> scores = class_scores();
-  for (const double score : scores) {
-    needed_c_d_.push_back(seed_.thermal_time_c_d * std::exp(seed_.thermal_time_spread * score));
-  }
-  sum_hazards(felt_of(course, own));
-  sum_progress(felt_of(course, own));
-  find_windows();
-  find_driest();
-}
-
-void SeedSeason::sum_hazards(const FeltDays& felt) {
-  damping_ = damping_of(felt.fungus, seed_, care_, rest_.day);
-  std::partial_sum(damping_.begin(), damping_.end(), damping_.begin());
-  waiting_.resize(at(rest_.day));
-  heat_.resize(at(rest_.day));
-  double waiting = 0.0;
-  double heat = 0.0;
-  for (std::size_t day = 0; day < waiting_.size(); ++day) {
-    waiting += hazard_of(std::min(1.0, seed_.wet_loss_per_day * felt.wet_ageing[day]));
-    heat += std::numbers::ln2 * course_->heat_half_lives[day];
-    waiting_[day] = waiting;
-    heat_[day] = heat;
-  }
+      nights_(std::span(course.night_c).first(at(rest_.day)), seed),
+      waiting_(waiting_sums(*felt_, seed, rest_.day)),
+      damping_(running_sums(damping_of(felt_->fungus, seed, care, rest_.day))),
+      waits_(both(waiting_, felt_->heat_sums)), grows_(both(damping_, felt_->heat_sums)),
+      under_bag_(care.bag_until_up ? std::optional{dryness_of(course, *felt_, care, true)}
+                                   : std::nullopt),
+      open_(dryness_of(course, *felt_, care, false)), plants_(at(rest_.day), unknown),
+      plants_later_(at(rest_.day), unknown) {
+  sum_progress();
+  find_emergence();
 }
 
 // Most days stay on one side of the optimum: then the mean of the rates is the rate of the mean.
-void SeedSeason::sum_progress(const FeltDays& felt) {
+void SeedSeason::sum_progress() {
+  const FeltDays& felt = *felt_;
   const species_rules::CardinalTemperatures& cardinal = seed_.cardinal;
-  progress_.resize(at(rest_.day));
+  progress_.assign(at(rest_.day + stride), std::numeric_limits<double>::infinity());
   double progress = 0.0;
   for (int day = 0; day < rest_.day; ++day) {
     const double coldest_c = felt.coldest_hour_c[at(day)];
@@ -144,182 +134,114 @@ void SeedSeason::sum_progress(const FeltDays& felt) {
     if (rising || falling) {
       rate = species_rules::thermal_rate(course_->mean_c[at(day)], cardinal);
     } else if (hottest_c > cardinal.base_c && coldest_c < cardinal.ceiling_c) {
-      for (const float hour_c : course_->hours_of(day)) {
-        rate += species_rules::thermal_rate(static_cast<double>(hour_c), cardinal);
-      }
-      rate /= static_cast<double>(climate::SeedLevel::hours_a_day);
+      rate = mean_rate(course_->hours_of(day), cardinal);
     }
     progress += rate * species_rules::swing_factor_of(felt.swing[at(day)], seed_.swing);
     progress_[at(day)] = progress;
   }
 }
 
-void SeedSeason::find_windows() {
-  if (!seed_.release) {
-    return;
+void SeedSeason::find_emergence() {
+  static const std::array<double, emergence_classes> scores = class_scores<emergence_classes>();
+  for (std::size_t i = 0; i < emergence_classes; ++i) {
+    needed_c_d_[i] = seed_.thermal_time_c_d * std::exp(seed_.thermal_time_spread * scores[i]);
+    root_out_[i] = days_after_release(root_out_share * needed_c_d_[i]);
+    up_[i] = days_after_release(needed_c_d_[i]);
   }
-  const double sign = seed_.start == Start::hot ? -1.0 : 1.0;
-  coolness_.resize(at(rest_.day));
-  for (std::size_t day = 0; day < coolness_.size(); ++day) {
-    coolness_[day] = sign * course_->night_c[day];
-  }
-  window_.assign(coolness_.size(), 0.0);
-  released_.assign(coolness_.size(), unknown);
-  std::vector<double> ordered;
-  for (int day = 0; day < rest_.day; ++day) {
-    put_in_order(coolness_[at(day)], ordered);
-    if (day >= seed_.of) {
-      take_out(coolness_[at(day - seed_.of)], ordered);
+}
+
+// The first day, not before that one, by which so much progress has been made since the course
+// began; the day of the rest where there is none. It is mostly near, and some days at a time are
+// counted without a question after each.
+int SeedSeason::day_of_progress(int not_before, double wanted_c_d) const {
+  int day = not_before;
+  int passed = stride;
+  while (passed == stride) {
+    passed = 0;
+    for (int ahead = 0; ahead < stride; ++ahead) {
+      passed += progress_[at(day + ahead)] < wanted_c_d ? 1 : 0;
     }
-    if (day + 1 >= seed_.of) {
-      window_[at(day)] = ordered[at(seed_.nights - 1)];
+    day += passed;
+  }
+  return day;
+}
+
+// Seed released later is never there sooner; so the days are walked once.
+SeedSeason::DaysByRelease SeedSeason::days_after_release(double thermal_time_c_d) const {
+  DaysByRelease days(at(rest_.day));
+  int day = 0;
+  for (int released = 0; released < rest_.day; ++released) {
+    const double wanted = progress_[at(released)] + thermal_time_c_d;
+    day = std::max(day, released + 1);
+    while (progress_[at(day)] < wanted) {
+      ++day;
     }
+    days[at(released)] = static_cast<std::int16_t>(day);
   }
-  next_better_.resize(coolness_.size());
-  for (int day = rest_.day - 1; day >= 0; --day) {
-    int next = day + 1;
-    while (next < rest_.day && window_[at(next)] >= window_[at(day)]) {
-      next = next_better_[at(next)];
-    }
-    next_better_[at(day)] = next;
-  }
+  return days;
 }
 
-void SeedSeason::find_driest() {
-  const double open = species_rules::evaporation_factor({.grit = care_.grit});
-  const double under =
-      species_rules::evaporation_factor({.grit = care_.grit, .closed_bag = care_.bag_until_up});
-  const auto driest = [&](double factor) {
-    return RangeMaximum{
-        since_water_mm(course_->evaporation_mm, factor, care_.watering_point_mm, rest_.day)};
-  };
-  driest_under_ = driest(under);
-  driest_up_ = driest(open);
-  dry_under_.assign(at(rest_.day), unknown);
-  dry_up_.assign(at(rest_.day), unknown);
-}
-
-double SeedSeason::released(double coolness) const {
-  return seed_.start == Start::hot ? species_rules::released_by_warmth(-coolness, *seed_.release)
-                                   : species_rules::released_by_cool(coolness, *seed_.release);
-}
-
-// From day to day only a better window releases more. While fewer nights than a window's are wet,
-// a smaller number of them decides.
-const std::vector<SeedSeason::Release>& SeedSeason::releases(int water) {
-  releases_.clear();
-  if (!seed_.release) {
-    releases_.push_back({water, 1.0});
-    return releases_;
-  }
-  double so_far = seed_.release->indifferent_share;
-  releases_.push_back({water, so_far});
-  const auto add = [&](int day, double share) {
-    if (share - so_far > least_share) {
-      releases_.push_back({day, share - so_far});
-      so_far = share;
-    }
-  };
-  const int whole_window = water + seed_.of - 1;
-  first_nights_.clear();
-  for (int day = water; day < std::min(whole_window, rest_.day); ++day) {
-    put_in_order(coolness_[at(day)], first_nights_);
-    const std::optional<int> rank =
-        species_rules::deciding_night(seed_.nights, seed_.of, day - water + 1);
-    if (rank) {
-      add(day, released(first_nights_[at(*rank - 1)]));
-    }
-  }
-  for (int day = whole_window; day < rest_.day && so_far + least_share < 1.0;
-       day = next_better_[at(day)]) {
-    add(day, once(released_[at(day)], [&] { return released(window_[at(day)]); }));
-  }
-  return releases_;
-}
-
-// The first day on which that much progress has been made since the day of release. It is mostly
-// near the day before which it cannot be, so that walking there is quicker than halving.
-std::optional<int> SeedSeason::emerges(int released,
-                                       double thermal_time_c_d,
-                                       int not_before) const {
-  const double wanted = progress_[at(released)] + thermal_time_c_d;
-  int day = std::max(released + 1, not_before);
-  while (day + stride < rest_.day && progress_[at(day + stride - 1)] < wanted) {
-    day += stride;
-  }
-  while (day < rest_.day && progress_[at(day)] < wanted) {
-    ++day;
-  }
-  return day < rest_.day ? std::optional{day} : std::nullopt;
-}
-
-double SeedSeason::dry_on(int day,
-                          const RangeMaximum& since_water,
-                          std::vector<double>& kept) const {
-  return once(kept[at(day)], [&] {
-    return species_rules::dry_share(since_water.value(day), care_.seed_depth_mm);
-  });
-}
-
-// The hazard from the day on which the root is out: under the bag, and without it once it is up.
+// The share of pots that dry from the day on which the root is out until it is deep enough.
 double SeedSeason::drying(int root_out, int emerged) {
-  double dry = 0.0;
-  if (root_out <= emerged) {
-    dry = dry_on(driest_under_.of(root_out, emerged), driest_under_, dry_under_);
-  }
   const int safe = std::min(emerged + root_safe_days, rest_.day - 1);
-  if (emerged < safe) {
-    dry = std::max(dry, dry_on(driest_up_.of(emerged + 1, safe), driest_up_, dry_up_));
+  if (!under_bag_) {
+    return open_.dry_share(open_.driest(root_out, safe));
   }
-  return hazard_of(seed_.dry_loss_share * dry);
+  const double before = under_bag_->dry_share(under_bag_->driest(root_out, emerged));
+  return emerged < safe ? std::max(before, open_.dry_share(open_.driest(emerged + 1, safe)))
+                        : before;
 }
 
-// Where `undone` of the progress was lost to drying before the root was out, all comes that later.
-void SeedSeason::add_passage(
-    int released, double part, double needed, double undone, int root_not_before) {
+SeedSeason::Passage SeedSeason::passage(int released, double part, int root_out, int emerged) {
   Passage passage;
   passage.part = part;
-  passage.emerged = emerges(released, needed + undone, root_not_before);
-  const int to = passage.emerged.value_or(rest_.day - 1);
-  passage.damping = between(damping_, released + 1, to);
-  passage.heat = between(heat_, released + 1, to);
-  if (passage.emerged) {
-    const int root_out =
-        emerges(released, root_out_share * needed + undone, root_not_before).value_or(to);
-    passage.drying = drying(root_out, *passage.emerged);
+  const int to = std::min(emerged, rest_.day - 1);
+  if (emerged < rest_.day) {
+    passage.emerged = emerged;
+    passage.dried = seed_.dry_loss_share * drying(root_out, emerged);
   }
-  passage.alive = part * std::exp(-(passage.damping + passage.heat + passage.drying));
-  passages_.push_back(passage);
+  passage.alive = part * grows_.share(released + 1, to) * (1.0 - passage.dried);
+  return passage;
 }
 
-// Where the pot dries before the root is out, half of the progress made by then is undone.
-void SeedSeason::add_passages(int released) {
-  int root_out = released + 1;
-  for (const double needed : needed_c_d_) {
-    root_out = emerges(released, root_out_share * needed, root_out).value_or(rest_.day - 1);
+// Where the pot dries before the root is out, half of the progress made by then is undone, and all
+// comes that later.
+template <class Take> void SeedSeason::each_passage(int released, Take take) {
+  constexpr double a_class = 1.0 / static_cast<double>(emergence_classes);
+  for (std::size_t i = 0; i < emergence_classes; ++i) {
+    const int root_out = root_out_[i][at(released)];
+    const int emerged = up_[i][at(released)];
+    const int by_then = std::min(root_out, rest_.day - 1);
     double dry = 0.0;
-    if (released < root_out) {
-      const int driest = driest_under_.of(released, root_out - 1);
-      dry = dry_on(driest, driest_under_, dry_under_);
-      if (dry > drying_worth_it) {
-        const double undone = 0.5 * between(progress_, released + 1, driest);
-        add_passage(released, dry / emergence_classes, needed, undone, root_out);
-      } else {
-        dry = 0.0;
+    if (released < by_then) {
+      const int driest = before_up().driest(released, by_then - 1);
+      const double dry_share = before_up().dry_share(driest);
+      if (dry_share > drying_worth_it) {
+        dry = dry_share;
+        const double to_make =
+            progress_[at(released)] + 0.5 * between(progress_, released + 1, driest);
+        take(passage(released,
+                     dry * a_class,
+                     day_of_progress(root_out, to_make + root_out_share * needed_c_d_[i]),
+                     day_of_progress(emerged, to_make + needed_c_d_[i])));
       }
     }
-    add_passage(released, (1.0 - dry) / emergence_classes, needed, 0.0, root_out);
+    take(passage(released, (1.0 - dry) * a_class, root_out, emerged));
   }
 }
 
 // Released seed dies of damping off, of heat and of drying; what comes up meets its fate as a
 // seedling.
-void SeedSeason::add_to_outcome(const Passage& passage, Outcome& outcome) {
-  const double all = passage.damping + passage.heat + passage.drying;
+void SeedSeason::add_to_outcome(int released, const Passage& passage, Outcome& outcome) {
+  const int to = passage.emerged.value_or(rest_.day - 1);
+  const double damping = between(damping_, released + 1, to);
+  const double heat = between(felt_->heat_sums, released + 1, to);
+  const double drying = hazard_of(passage.dried);
+  const double all = damping + heat + drying;
   const double lost = passage.part - passage.alive;
-  outcome.losses.lost_wet += part_of(lost, passage.damping, all);
-  outcome.losses.heat += part_of(lost, passage.heat, all);
-  outcome.losses.dried += part_of(lost, passage.drying, all);
+  outcome.losses.lost_wet += part_of(lost, damping, all);
+  outcome.losses.heat += part_of(lost, heat, all);
+  outcome.losses.dried += part_of(lost, drying, all);
   if (!passage.emerged) {
     outcome.losses.too_late += passage.alive;
     return;
@@ -335,14 +257,15 @@ void SeedSeason::add_to_outcome(const Passage& passage, Outcome& outcome) {
 }
 
 const SeedSeason::Outcome& SeedSeason::outcome_of(int released) {
+  outcomes_.resize(at(rest_.day));
   std::optional<Outcome>& outcome = outcomes_[at(released)];
   if (!outcome) {
     outcome.emplace();
     outcome->first_passage = passages_.size();
-    add_passages(released);
+    each_passage(released, [&](const Passage& passage) { passages_.push_back(passage); });
     outcome->passages = passages_.size() - outcome->first_passage;
     for (const Passage& passage : passages_of(released)) {
-      add_to_outcome(passage, *outcome);
+      add_to_outcome(released, passage, *outcome);
     }
   }
   return *outcome;
@@ -355,9 +278,12 @@ std::span<const SeedSeason::Passage> SeedSeason::passages_of(int released) {
 
 // From first water to release seed dies waiting, and of heat; what is left goes the way of all that
 // is released on that day.
-void SeedSeason::follow(int water, const Release& release, double share, Establishment& result) {
+void SeedSeason::follow(int water,
+                        const NightRelease::Step& release,
+                        double share,
+                        Establishment& result) {
   const double waiting = between(waiting_, water, release.day);
-  const double heat = between(heat_, water, release.day);
+  const double heat = between(felt_->heat_sums, water, release.day);
   const double lost = share * loss_of(waiting + heat);
   const double begins = share - lost;
   const Outcome& outcome = outcome_of(release.day);
@@ -377,15 +303,46 @@ void SeedSeason::follow(int water, const Release& release, double share, Establi
   }
 }
 
+double SeedSeason::plants_of_released(int released) {
+  return once(plants_[at(released)], [&] {
+    double plants = 0.0;
+    each_passage(released, [&](const Passage& passage) {
+      plants += passage.emerged ? passage.alive * fates_.plants(*passage.emerged) : 0.0;
+    });
+    return plants;
+  });
+}
+
+// Of seed that waits from `water` on, so much of it released before that day, what the windows
+// release from then on; as a share of the seed on the day of first water.
+double SeedSeason::plants_by_windows(int water, int from, double released) {
+  const std::optional<int> day = nights_.next(from, released);
+  if (!day) {
+    return 0.0;
+  }
+  const double share = nights_.by_window(*day) - released;
+  return waits_.share(water, *day) *
+         (share * plants_of_released(*day) + plants_released_later(*day));
+}
+
+// What follows when a day's window has released its share is the same for all first waters before.
+double SeedSeason::plants_released_later(int day) {
+  return once(plants_later_[at(day)],
+              [&] { return plants_by_windows(day + 1, day + 1, nights_.by_window(day)); });
+}
+
 double SeedSeason::plants_of_sound_seed(int day) {
   if (day >= rest_.day) {
     return 0.0;
   }
+  const NightRelease::Steps& first = nights_.before_windows(day);
   double plants = 0.0;
-  for (const Release& release : releases(day)) {
-    const double hazard = between(waiting_, day, release.day) + between(heat_, day, release.day);
-    plants += release.share * (1.0 - loss_of(hazard)) * outcome_of(release.day).plants;
+  for (const NightRelease::Step& release : first.steps) {
+    if (release.share > 0.0) {
+      plants += release.share * waits_.share(day, release.day) * plants_of_released(release.day);
+    }
   }
+  plants += plants_by_windows(day, nights_.first_window(day), first.share);
   return (1.0 - seed_.deferral_share) * plants;
 }
 
@@ -400,14 +357,13 @@ Establishment SeedSeason::watered_on(int day, const SeedShares& shares) {
     result.losses.nights_too_warm = active;
     return result;
   }
-  double released = 0.0;
-  for (const Release& release : releases(day)) {
-    released += release.share;
+  const NightRelease::Steps& releases = nights_.all(day);
+  for (const NightRelease::Step& release : releases.steps) {
     follow(day, release, active * release.share, result);
   }
   const double waiting = between(waiting_, day, rest_.day - 1);
-  const double heat = between(heat_, day, rest_.day - 1);
-  const double left = active * std::max(0.0, 1.0 - released);
+  const double heat = between(felt_->heat_sums, day, rest_.day - 1);
+  const double left = active * std::max(0.0, 1.0 - releases.share);
   const double alive = left * std::exp(-(waiting + heat));
   result.losses.lost_wet += part_of(left - alive, waiting, waiting + heat);
   result.losses.heat += part_of(left - alive, heat, waiting + heat);

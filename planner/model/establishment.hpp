@@ -1,12 +1,17 @@
 #pragma once
 
-#include "planner/model/range_maximum.hpp"
+#include "planner/model/hazards.hpp"
+#include "planner/model/night_release.hpp"
+#include "planner/model/pot_dryness.hpp"
 #include "planner/model/seed_course.hpp"
 #include "planner/model/seedling_fates.hpp"
 #include "planner/model/sowing_outcome.hpp"
 #include "species-rules/seed_parameters.hpp"
 
+#include <array>
 #include <cstddef>
+#include <cstdint>
+#include <memory>
 #include <optional>
 #include <span>
 #include <vector>
@@ -52,20 +57,12 @@ public:
   [[nodiscard]] bool rests() const { return rest_.reached; }
 
 private:
-  /// Seed released on one day, share of the seeds that were waiting on the day of first water.
-  struct Release {
-    int day = 0;
-    double share = 0.0;
-  };
-
   /// What a part of the seed released on one day goes through.
   struct Passage {
     double part = 0.0;
     std::optional<int> emerged; ///< empty: the season ends before
-    double damping = 0.0;       ///< hazards from release to then
-    double heat = 0.0;
-    double drying = 0.0;
-    double alive = 0.0; ///< share of the released that lives to then
+    double dried = 0.0;         ///< share of those that dry as they come up
+    double alive = 0.0;         ///< share of the released that lives to then
   };
 
   /// What becomes of seed released on one day, shares of it; its passages stand together.
@@ -77,57 +74,54 @@ private:
     double plants = 0.0;
   };
 
-  SeedSeason(const SeedCourse& course,
-             const FeltDays& own,
-             const species_rules::SeedParameters& seed,
-             const PotCare& care,
-             const SeasonDays& season);
-  void sum_hazards(const FeltDays& felt);
-  void sum_progress(const FeltDays& felt);
-  void find_windows();
-  void find_driest();
-  [[nodiscard]] const std::vector<Release>& releases(int water);
-  [[nodiscard]] double released(double coolness) const;
-  [[nodiscard]] std::optional<int> emerges(int released,
-                                           double thermal_time_c_d,
-                                           int not_before) const;
-  [[nodiscard]] double dry_on(int day,
-                              const RangeMaximum& since_water,
-                              std::vector<double>& kept) const;
+  /// By day of release: when something is done; the day of the rest: not before it.
+  using DaysByRelease = std::vector<std::int16_t>;
+
+  /// Seed released together comes up in classes of its thermal time.
+  static constexpr std::size_t emergence_classes = 5;
+
+  void sum_progress();
+  void find_emergence();
+  [[nodiscard]] DaysByRelease days_after_release(double thermal_time_c_d) const;
+  [[nodiscard]] int day_of_progress(int not_before, double wanted_c_d) const;
+
+  [[nodiscard]] PotDryness& before_up() { return under_bag_ ? *under_bag_ : open_; }
+
   [[nodiscard]] double drying(int root_out, int emerged);
+  [[nodiscard]] Passage passage(int released, double part, int root_out, int emerged);
+  template <class Take> void each_passage(int released, Take take);
   [[nodiscard]] const Outcome& outcome_of(int released);
   [[nodiscard]] std::span<const Passage> passages_of(int released);
-  void add_passages(int released);
-  void add_passage(int released, double part, double needed, double undone, int root_not_before);
-  void add_to_outcome(const Passage& passage, Outcome& outcome);
-  void follow_to(int water, const Release& release, double share, int today, SeedsOnDay& result);
-  void follow(int water, const Release& release, double share, Establishment& result);
+  void add_to_outcome(int released, const Passage& passage, Outcome& outcome);
+  [[nodiscard]] double plants_of_released(int released);
+  [[nodiscard]] double plants_released_later(int day);
+  [[nodiscard]] double plants_by_windows(int water, int from, double released);
+  void follow_to(
+      int water, const NightRelease::Step& release, double share, int today, SeedsOnDay& result);
+  void follow(int water, const NightRelease::Step& release, double share, Establishment& result);
 
   const SeedCourse* course_;
+  std::shared_ptr<const FeltDays> felt_;
   species_rules::SeedParameters seed_;
   PotCare care_;
   RestDay rest_;
   SeedlingFates fates_;
+  NightRelease nights_;
   // Sums up to and with each day; hazards are -ln(1 - loss).
   std::vector<double> waiting_;
   std::vector<double> damping_;
-  std::vector<double> heat_;
-  std::vector<double> progress_;
-  /// Coolness is the night's temperature, of hot starters less than nought: the lower, the sooner
-  /// seed is released.
-  std::vector<double> coolness_;
-  std::vector<double> window_;     ///< that of the deciding night of the window that ends then
-  std::vector<int> next_better_;   ///< the next day with a better window
-  std::vector<double> released_;   ///< share released by that window; NaN: not needed yet
-  std::vector<double> needed_c_d_; ///< thermal time of each class of emergence
-  RangeMaximum driest_under_;      ///< evaporation since the last water, mm, with the bag on
-  RangeMaximum driest_up_;         ///< the same without
-  std::vector<double> dry_under_;  ///< share dried where that day is the driest; NaN: not yet
-  std::vector<double> dry_up_;
+  Survival waits_;               ///< waiting and heat
+  Survival grows_;               ///< damping off and heat, of released seed
+  std::vector<double> progress_; ///< without end from the rest on
+  std::array<DaysByRelease, emergence_classes> root_out_; ///< of each class
+  std::array<DaysByRelease, emergence_classes> up_;
+  std::array<double, emergence_classes> needed_c_d_{}; ///< thermal time of each class
+  std::optional<PotDryness> under_bag_;                ///< until they are up, where there is one
+  PotDryness open_;
+  std::vector<double> plants_;       ///< of seed released on a day; NaN: not yet
+  std::vector<double> plants_later_; ///< of seed that waits still when a day's window has released
   std::vector<std::optional<Outcome>> outcomes_; ///< by day of release
   std::vector<Passage> passages_;
-  std::vector<Release> releases_; ///< of the day last asked for
-  std::vector<double> first_nights_;
 };
 
 } // namespace nightsow::planner

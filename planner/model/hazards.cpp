@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
+#include <utility>
 
 namespace nightsow::planner {
 
@@ -34,6 +36,25 @@ double loss_of(double hazard) {
     sum = 1.0 - hazard * (1.0 / term) * sum;
   }
   return hazard * sum;
+}
+
+std::vector<double> running_sums(const std::vector<double>& days) {
+  std::vector<double> sums(days.size());
+  std::partial_sum(days.begin(), days.end(), sums.begin());
+  return sums;
+}
+
+Survival::Survival(std::vector<double> sums) {
+  constexpr double most_exponent = 600.0; // the smallest double is near exp(-708)
+  if (!sums.empty() && sums.back() > most_exponent) {
+    sums_ = std::move(sums);
+    return;
+  }
+  left_.reserve(sums.size() + 1);
+  left_.push_back(1.0);
+  for (const double sum : sums) {
+    left_.push_back(std::exp(-sum));
+  }
 }
 
 } // namespace nightsow::planner

@@ -1,6 +1,5 @@
 #include "planner/model/packet_shares.hpp"
 
-#include "planner/model/seed_state.hpp"
 #include "species-rules/germination_evidence.hpp"
 #include "species-rules/ripeness.hpp"
 #include "species-rules/viability.hpp"
@@ -13,10 +12,6 @@ namespace nightsow::planner {
 namespace {
 
 constexpr int month_days = 30;
-
-double ratio(double with, double without) {
-  return without > 0.0 ? with / without : 1.0;
-}
 
 double germination_of(double germination_share) {
   return species_rules::germination_of_living(
@@ -40,18 +35,18 @@ const std::vector<Kept>& PacketShares::kept_by(Date day) {
   return entry->second;
 }
 
-const PacketShares::Told& PacketShares::told_by_test(Date day) {
+const ToldByTest& PacketShares::told_by_test(Date day) {
   const int months = days_between(today_, day) / month_days;
   const auto [entry, fresh] = told_.try_emplace(months);
-  if (fresh && packet_.tested) {
-    const Date then = today_ + Days{months * month_days};
-    Packet untested = packet_;
-    untested.tested.reset();
-    const SeedState with = seed_state(packet_, *rule_, then);
-    const SeedState without = seed_state(untested, *rule_, then);
-    entry->second = {ratio(with.alive, without.alive),
-                     ratio(with.germination, without.germination),
-                     with.test ? with.test->needs_no_ripening : 0.0};
+  const Date then = today_ + Days{months * month_days};
+  const std::optional<UsableTest> test = fresh ? usable_test(packet_, then) : std::nullopt;
+  if (test) {
+    const Date harvested = packet_.harvested ? std::min(packet_.harvested->last, then) : test->on;
+    const auto [known, unread] = readings_.try_emplace({test->on, harvested});
+    if (unread) {
+      known->second = reading_of_test(packet_, *rule_, *test, then);
+    }
+    entry->second = planner::told_by_test(packet_, *rule_, *test, known->second, then);
   }
   return entry->second;
 }
@@ -73,7 +68,7 @@ SeedShares PacketShares::on(Date day, const species_rules::SeedParameters& drawn
                                             drawn.after_ripening_c_d);
     }
   }
-  const Told& told = told_by_test(then);
+  const ToldByTest& told = told_by_test(then);
   const double ripe_by_age = alive > 0.0 ? alive_and_ripe / alive : 0.0;
   const double ripe = species_rules::ripe_or_needs_none(ripe_by_age, told.needs_no_ripening);
   const double germination =

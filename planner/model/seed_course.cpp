@@ -2,9 +2,10 @@
 
 #include "climate/sun.hpp"
 #include "climate/sun_year.hpp"
+#include "planner/model/hazards.hpp"
+#include "planner/model/pot_dryness.hpp"
 #include "planner/model/two_threads.hpp"
 #include "species-rules/development.hpp"
-#include "species-rules/drying.hpp"
 #include "species-rules/growth.hpp"
 #include "species-rules/seedling_limits.hpp"
 #include "species-rules/wet_losses.hpp"
@@ -12,6 +13,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
+#include <memory>
+#include <numbers>
 #include <numeric>
 
 namespace nightsow::planner {
@@ -218,8 +222,13 @@ SeedCourse seed_course(const climate::DailySeries& air,
   add_seedlings(seedlings, course);
   add_light(air, outside, seedlings, off_mat, year, course);
   add_rest(air, year, course);
-  course.felt = felt_days(course);
+  course.felt = std::make_shared<const FeltDays>(felt_days(course));
   return course;
+}
+
+std::vector<double> less_than_nought(std::vector<double> values) {
+  std::transform(values.begin(), values.end(), values.begin(), std::negate<>{});
+  return values;
 }
 
 } // namespace
@@ -228,8 +237,30 @@ std::span<const float> SeedCourse::hours_of(int day) const {
   return std::span(hour_c).subspan(static_cast<std::size_t>(day) * hours_a_day, hours_a_day);
 }
 
+std::vector<double> gone_a_day_mm(const SeedCourse& course, const species_rules::PotTop& top) {
+  const double factor = species_rules::evaporation_factor(top);
+  std::vector<double> gone_mm = course.evaporation_mm;
+  for (double& mm : gone_mm) {
+    mm *= factor;
+  }
+  return gone_mm;
+}
+
 FeltDays felt_days(const SeedCourse& course) {
   FeltDays felt;
+  felt.heat_sums = running_sums(course.heat_half_lives);
+  for (double& heat : felt.heat_sums) {
+    heat *= std::numbers::ln2;
+  }
+  felt.winter_growth_sums = running_sums(course.winter_growth);
+  felt.summer_growth_sums = running_sums(course.summer_growth);
+  felt.rest_sums = running_sums(course.rest_rate);
+  felt.coldest_less_c = RangeMaximum{less_than_nought(course.coldest_c)};
+  felt.hottest_c = RangeMaximum{course.hottest_c};
+  for (const bool grit : {false, true}) {
+    felt.since_water_mm.at(grit ? 1 : 0) = std::make_shared<const RangeMaximum>(since_water_mm(
+        gone_a_day_mm(course, {.grit = grit}), species_rules::usual_watering_point_mm));
+  }
   for (int day = 0; day < course.days(); ++day) {
     const auto entry = static_cast<std::size_t>(day);
     const std::span<const float> hours = course.hours_of(day);

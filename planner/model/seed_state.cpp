@@ -182,15 +182,20 @@ ShareRange ripe_range_by_age(const Seed& seed, Date day) {
                      });
 }
 
+double probits_lost(
+    const Seed& seed, const Histories& stores, double half_life_years, Date from, Date to) {
+  return mean_over(stores, [&](const std::vector<StoreStage>& stages) {
+    return species_rules::probits_lost(half_life_years,
+                                       kept(stages, from, to, seed.storage).room_years);
+  });
+}
+
 // What was known on one day, aged to another. Errors of the test and of the half-life are
 // independent, so in probits they add up as squares.
 ShareRange aged(
     const ShareRange& then, const Seed& seed, const Histories& stores, Date from, Date to) {
   const auto lost = [&](double half_life_years) {
-    return mean_over(stores, [&](const std::vector<StoreStage>& stages) {
-      return species_rules::probits_lost(half_life_years,
-                                         kept(stages, from, to, seed.storage).room_years);
-    });
+    return probits_lost(seed, stores, half_life_years, from, to);
   };
   const double middle = probit_of(then.share);
   const double usual = lost(seed.half_life.value);
@@ -260,45 +265,89 @@ void judge_alive(SeedState& state, const ShareRange& now, const ShareRange& next
   state.alive_next_year = next_year.share;
 }
 
+Estimate germination_of(const species_rules::Rule& rule) {
+  return rule.seed.germination_share.value_or(usual_germination_share());
+}
+
+// As known by that day.
+Seed seed_of(const Packet& packet, const species_rules::Rule& rule, Date day) {
+  const auto known_by = [&](Date then) { return std::min(then, day); };
+  const DateRange harvested = packet.harvested.value_or(DateRange{day, day});
+  return {packet,
+          rule.seed.half_life_years.value_or(usual_half_life_years()),
+          rule.seed.after_ripening_c_d.value_or(Estimate{}),
+          rule.seed.after_ripening_base_c.value_or(species_rules::usual_ripening_base_c()),
+          species_rules::storage_of(rule),
+          known_by(harvested.first),
+          known_by(harvested.middle()),
+          known_by(harvested.last)};
+}
+
+// Seed whose age is not known begins with its test.
+Histories stores_since(const Seed& seed, const UsableTest& test) {
+  return seed.histories(seed.packet.harvested ? seed.middle : test.on);
+}
+
+TestReading reading_of(const Seed& seed, const species_rules::Rule& rule, const UsableTest& test) {
+  const bool aged_seed = seed.packet.harvested.has_value();
+  const species_rules::SeedBelief before{
+      aged_seed ? alive_by_age(seed, test.on) : species_rules::any_share,
+      species_rules::germination_of_living(germination_of(rule))};
+  return read_test(test, rule, before, aged_seed ? ripe_by_age(seed, test.on) : 1.0);
+}
+
 void take_test(SeedState& state,
                Seed& seed,
                const species_rules::Rule& rule,
                const UsableTest& test,
                Date today) {
-  const bool aged_seed = state.age_years.has_value();
-  const species_rules::SeedBelief before{
-      aged_seed ? alive_by_age(seed, test.on) : species_rules::any_share,
-      species_rules::germination_of_living(
-          rule.seed.germination_share.value_or(usual_germination_share()))};
-  const double ripe = aged_seed ? ripe_by_age(seed, test.on) : 1.0;
-  const TestReading reading = read_test(test, rule, before, ripe);
+  const double ripe = state.age_years ? ripe_by_age(seed, test.on) : 1.0;
+  const TestReading reading = reading_of(seed, rule, test);
   state.test = SeedTest{test, reading.fit, ripe, reading.needs_no_ripening, reading.after.alive};
   seed.needs_no_ripening = reading.needs_no_ripening;
   state.germination = reading.after.germination.share;
-  const Histories stores = seed.histories(aged_seed ? seed.middle : test.on);
+  const Histories stores = stores_since(seed, test);
   judge_alive(state,
               aged(reading.after.alive, seed, stores, test.on, today),
               aged(reading.after.alive, seed, stores, test.on, today + a_year));
 }
 
+double ratio(double with, double without) {
+  return without > 0.0 ? with / without : 1.0;
+}
+
 } // namespace
 
+TestReading reading_of_test(const Packet& packet,
+                            const species_rules::Rule& rule,
+                            const UsableTest& test,
+                            Date day) {
+  return reading_of(seed_of(packet, rule, day), rule, test);
+}
+
+ToldByTest told_by_test(const Packet& packet,
+                        const species_rules::Rule& rule,
+                        const UsableTest& test,
+                        const TestReading& reading,
+                        Date day) {
+  const Seed seed = seed_of(packet, rule, day);
+  const double lost =
+      probits_lost(seed, stores_since(seed, test), seed.half_life.value, test.on, day);
+  const double alive = species_rules::normal_share(probit_of(reading.after.alive.share) - lost);
+  const double untested = packet.harvested
+                              ? mean_over(seed.histories(seed.middle), alive_on(day, seed))
+                              : fresh_share_alive;
+  const double germination = species_rules::germination_of_living(germination_of(rule)).share;
+  return {ratio(alive, untested),
+          ratio(reading.after.germination.share, germination),
+          reading.needs_no_ripening};
+}
+
 SeedState seed_state(const Packet& packet, const species_rules::Rule& rule, Date today) {
-  const auto known_by = [&](Date day) { return std::min(day, today); };
-  const DateRange harvested = packet.harvested.value_or(DateRange{today, today});
-  Seed seed{packet,
-            rule.seed.half_life_years.value_or(usual_half_life_years()),
-            rule.seed.after_ripening_c_d.value_or(Estimate{}),
-            rule.seed.after_ripening_base_c.value_or(species_rules::usual_ripening_base_c()),
-            species_rules::storage_of(rule),
-            known_by(harvested.first),
-            known_by(harvested.middle()),
-            known_by(harvested.last)};
+  Seed seed = seed_of(packet, rule, today);
   SeedState state;
   state.store_known = store_known(packet);
-  state.germination = species_rules::germination_of_living(
-                          rule.seed.germination_share.value_or(usual_germination_share()))
-                          .share;
+  state.germination = species_rules::germination_of_living(germination_of(rule)).share;
   if (packet.harvested) {
     state.age_years = days_between(seed.middle, today) / days_a_year;
     judge_alive(state, alive_by_age(seed, today), alive_by_age(seed, today + a_year));

@@ -73,4 +73,25 @@ struct SeedState {
                                    const species_rules::Rule& rule,
                                    Date today);
 
+/// What a germination test says on its day, as known by another; takes long, since all shares
+/// beforehand are weighed. The harvest is known no later than `day`. Requires: test usable by then.
+[[nodiscard]] TestReading reading_of_test(const Packet& packet,
+                                          const species_rules::Rule& rule,
+                                          const UsableTest& test,
+                                          Date day);
+
+/// What a germination test makes of the shares reckoned without it, as factors.
+struct ToldByTest {
+  double alive = 1.0;
+  double germination = 1.0;
+  double needs_no_ripening = 0.0; ///< no factor: as SeedTest has it
+};
+
+/// Those of seed_state on a day, from its reading: quick. Requires: the same.
+[[nodiscard]] ToldByTest told_by_test(const Packet& packet,
+                                      const species_rules::Rule& rule,
+                                      const UsableTest& test,
+                                      const TestReading& reading,
+                                      Date day);
+
 } // namespace nightsow::planner

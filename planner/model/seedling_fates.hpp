@@ -51,12 +51,13 @@ struct Fate {
 /// starter that is up before the cooling limb meets the end of the hot season first, and rests then
 /// with the growth it has, should that be warm and long enough; evergreens do not. Nothing is lost
 /// in a rest that a kind does not have (first_rest none or dies). Each fate is worked out when
-/// first asked for. The course must outlive this.
+/// first asked for. The course and what is felt of it must outlive this.
 class SeedlingFates {
 public:
-  /// `damping_off` is the hazard, on each day of the course, of a seedling that is just up;
+  /// `damping_off` is the hazard, on each day to the rest, of a seedling that is just up;
   /// `kept_through_rest` the share of large enough ones that live through a rest.
   SeedlingFates(const SeedCourse& course,
+                const FeltDays& felt,
                 const species_rules::SeedParameters& seed,
                 const SeasonDays& season,
                 const RestDay& rest,
@@ -66,8 +67,17 @@ public:
   /// Requires: 0 <= emerged < course.days().
   [[nodiscard]] const Fate& of(int emerged);
 
+  /// The chance of being a plant alone: quicker, since which hazard takes what is not asked.
+  /// Requires: the same.
+  [[nodiscard]] double plants(int emerged);
+
 private:
   [[nodiscard]] int rest_of(int emerged) const;
+  [[nodiscard]] double large_enough(int emerged, int rest) const;
+  [[nodiscard]] double damping(int emerged, int rest) const;
+  [[nodiscard]] double living_through_frost(int emerged, int rest) const;
+  [[nodiscard]] double living_through_heat(int emerged, int rest) const;
+  [[nodiscard]] double plants_of(int emerged) const;
   [[nodiscard]] Fate fate_of(int emerged);
   [[nodiscard]] Fate raised(int emerged, int rest, double& alive);
   [[nodiscard]] double frost_on(int day, std::size_t older);
@@ -80,11 +90,10 @@ private:
   double kept_through_rest_ = 0.0;
   std::vector<double> damping_off_;
   std::vector<double> damping_sums_;
-  std::vector<double> growth_sums_;
-  std::vector<double> coldest_to_come_c_; ///< from the day to the rest
-  std::vector<double> hottest_to_come_c_;
-  std::vector<double> rest_sums_;
+  const FeltDays* felt_;
+  const std::vector<double>* growth_sums_;
   std::array<double, 2> frost_limits_c_; ///< young, older
+  std::vector<double> plants_;           ///< NaN: not yet
   std::vector<std::optional<Fate>> fates_;
   // Hazards of a day by age, worked out when first met: many ages meet the same day.
   std::array<std::vector<double>, 2> frost_; ///< young, older

@@ -8,10 +8,10 @@ namespace nightsow::planner {
 
 // The same walk as that of follow(), stopped at the end of `today`.
 void SeedSeason::follow_to(
-    int water, const Release& release, double share, int today, SeedsOnDay& result) {
+    int water, const NightRelease::Step& release, double share, int today, SeedsOnDay& result) {
   const int waits_to = std::min(release.day, today);
   const double waiting = between(waiting_, water, waits_to);
-  const double heat_waiting = between(heat_, water, waits_to);
+  const double heat_waiting = between(felt_->heat_sums, water, waits_to);
   const double lost_waiting = share * -std::expm1(-(waiting + heat_waiting));
   result.lost_wet += part_of(lost_waiting, waiting, waiting + heat_waiting);
   result.heat += part_of(lost_waiting, heat_waiting, waiting + heat_waiting);
@@ -23,8 +23,8 @@ void SeedSeason::follow_to(
     const bool is_up = passage.emerged && *passage.emerged <= today;
     const int to = is_up ? *passage.emerged : today;
     const double damping = between(damping_, release.day + 1, to);
-    const double heat = between(heat_, release.day + 1, to);
-    const double drying = is_up ? passage.drying : 0.0;
+    const double heat = between(felt_->heat_sums, release.day + 1, to);
+    const double drying = is_up ? hazard_of(passage.dried) : 0.0;
     const double all = damping + heat + drying;
     const double begins = (share - lost_waiting) * passage.part;
     const double alive = begins * std::exp(-all);
@@ -51,14 +51,13 @@ SeedsOnDay SeedSeason::on_day(int water, const SeedShares& shares, int today) {
     return result;
   }
   const int last = std::min(today, rest_.day - 1);
-  double released = 0.0;
-  for (const Release& release : releases(water)) {
-    released += release.share;
+  const NightRelease::Steps& releases = nights_.all(water);
+  for (const NightRelease::Step& release : releases.steps) {
     follow_to(water, release, active * release.share, last, result);
   }
-  const double left = active * std::max(0.0, 1.0 - released);
+  const double left = active * std::max(0.0, 1.0 - releases.share);
   const double waiting = between(waiting_, water, last);
-  const double heat = between(heat_, water, last);
+  const double heat = between(felt_->heat_sums, water, last);
   const double alive = left * std::exp(-(waiting + heat));
   result.lost_wet += part_of(left - alive, waiting, waiting + heat);
   result.heat += part_of(left - alive, heat, waiting + heat);

@@ -1,11 +1,16 @@
 #include "planner/model/establishment.hpp"
 
 #include "planner/model/expected_plants.hpp"
+#include "planner/model/hazards.hpp"
 #include "tests/support/even_course.hpp"
+#include "tests/support/numbers.hpp"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <vector>
 
 namespace nightsow::planner {
 namespace {
@@ -282,6 +287,90 @@ TEST(ExpectedPlantsOfAPacket, EachCaseSaysWhereItsSeedsAreToday) {
   ASSERT_EQ(now.size(), 2U);
   EXPECT_NEAR(now.front().up_so_far, 1.0, 1e-3);
   EXPECT_NEAR(now.back().to_come, 1.0, 1e-3);
+}
+
+// Up and down by some kelvin about a winter in the middle of the season; now and then it freezes,
+// burns or dries.
+SeedCourse made_up_course(unsigned example) {
+  support::Numbers numbers{example};
+  SeedCourse course = even_course();
+  for (int day = 0; day < days; ++day) {
+    const auto entry = static_cast<std::size_t>(day);
+    const double usual_c = 12.0 + 10.0 * std::cos(2.0 * 3.14159 * day / days);
+    const double c = usual_c + 0.1 * (numbers.upto(80) - 40);
+    course.night_c[entry] = c - 4.0;
+    course.mean_c[entry] = c;
+    course.seedling_mean_c[entry] = c + 1.0;
+    for (std::size_t hour = 0; hour < climate::SeedLevel::hours_a_day; ++hour) {
+      course.hour_c[entry * climate::SeedLevel::hours_a_day + hour] =
+          static_cast<float>(c + (hour < 12 ? 5.0 : -5.0));
+    }
+    course.coldest_c[entry] = c - 6.0;
+    course.hottest_c[entry] = c + 12.0;
+    course.evaporation_mm[entry] = std::max(0.0, 0.3 * c);
+    course.heat_half_lives[entry] = numbers.upto(40) == 0 ? 0.3 : 0.0;
+    course.rest_rate[entry] = std::max(0.0, usual_c - 12.0) / 12.0;
+  }
+  return course;
+}
+
+std::vector<SeedParameters> unlike_seeds() {
+  SeedParameters cool = plain_seed();
+  cool.release = species_rules::ReleaseLimit{11.0, 2.5, 0.15};
+  cool.deferral_share = 0.1;
+  cool.thermal_time_c_d = 150.0;
+  cool.thermal_time_spread = 0.35;
+  cool.wet_loss_per_day = 0.002;
+  cool.rot_factor = 2.0;
+  cool.dry_loss_share = 0.7;
+  cool.frost_limit_c = -1.0;
+  cool.older_frost_limit_c = -3.0;
+  cool.heat_limit_c = 30.0;
+  cool.growth_needed_days = 60.0;
+  cool.rest_sum = 6.0; // so little that those up before the limb rest early
+  SeedParameters hot = cool;
+  hot.start = Start::hot;
+  hot.growth = species_rules::Growth::summer;
+  SeedParameters at_once = cool;
+  at_once.release.reset();
+  SeedParameters all_alike = cool;
+  all_alike.release = species_rules::ReleaseLimit{9.0, 0.0, 0.0};
+  SeedParameters hardly_lasting = cool;
+  hardly_lasting.wet_loss_per_day = 1.0; // nothing to divide by is left of it
+  return {cool, hot, at_once, all_alike, hardly_lasting};
+}
+
+TEST(SeedSeason, PlantsAloneAreThoseOfTheWholeReckoning) {
+  for (unsigned example = 1; example <= 4; ++example) {
+    const SeedCourse course = made_up_course(example);
+    PotCare care;
+    care.bag_until_up = example % 2 == 0;
+    int kind = 0;
+    for (const SeedParameters& seed : unlike_seeds()) {
+      SeedSeason quick{course, seed, care, season};
+      SeedSeason whole{course, seed, care, season};
+      double most = 0.0;
+      for (int day = 0; day < days; ++day) {
+        const double plants = whole.watered_on(day, {}).plants;
+        ASSERT_NEAR(quick.plants_of_sound_seed(day), plants, 1e-9)
+            << "course " << example << ", kind " << kind << ", day " << day;
+        most = std::max(most, plants);
+      }
+      EXPECT_GT(most, kind == 4 ? 0.0 : 0.001) << "course " << example << ", kind " << kind;
+      ++kind;
+    }
+  }
+}
+
+TEST(Survival, IsThatOfTheSumOfHazardsHoweverLarge) {
+  for (const double a_day : {0.01, 30.0}) {
+    const std::vector<double> sums = running_sums(std::vector<double>(days, a_day));
+    const Survival survival{sums};
+    for (int day = 0; day < days; ++day) {
+      EXPECT_NEAR(survival.share(day, day), std::exp(-a_day), 1e-12) << a_day << " a day";
+    }
+    EXPECT_EQ(survival.share(5, 4), 1.0);
+  }
 }
 
 } // namespace
