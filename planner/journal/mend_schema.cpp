@@ -141,8 +141,9 @@ std::vector<std::size_t> may_be_roots(const std::string& content,
   for (std::size_t at = 0; at + page_bytes <= content.size(); at += page_bytes) {
     const std::string_view page = std::string_view(content).substr(at, page_bytes);
     const std::size_t number = at / page_bytes + 1;
-    const bool likely = page.front() == inner_of_table ||
-                        (page.front() == leaf_of_table && page.find(kind) != page.npos);
+    const bool likely =
+        page.front() == inner_of_table ||
+        (page.front() == leaf_of_table && page.find(kind) != std::string_view::npos);
     if (likely && !fresh.roots.contains(number)) {
       pages.push_back(number);
     }
