@@ -28,11 +28,11 @@ std::size_t at(int day) {
   return static_cast<std::size_t>(day);
 }
 
-template <std::size_t classes> std::array<double, classes> class_scores() {
-  std::array<double, classes> scores{};
-  for (std::size_t i = 0; i < classes; ++i) {
-    scores.at(i) = species_rules::normal_quantile((static_cast<double>(i) + 0.5) /
-                                                  static_cast<double>(classes));
+template <std::size_t N> std::array<double, N> class_scores() {
+  std::array<double, N> scores{};
+  for (std::size_t i = 0; i < N; ++i) {
+    scores.at(i) =
+        species_rules::normal_quantile((static_cast<double>(i) + 0.5) / static_cast<double>(N));
   }
   return scores;
 }

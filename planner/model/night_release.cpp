@@ -26,6 +26,7 @@ bool all_released(double share) {
 // While fewer nights are wet than a window has.
 std::vector<std::size_t> ranks_of_few(int nights, int of) {
   std::vector<std::size_t> ranks;
+  ranks.reserve(at(of));
   for (int so_many = 0; so_many < of; ++so_many) {
     ranks.push_back(at(species_rules::deciding_night(nights, of, so_many).value_or(0)));
   }

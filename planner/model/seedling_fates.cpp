@@ -41,7 +41,7 @@ Relief relief_table() {
   for (int age = 0; age < hardened_days; ++age) {
     relief.by_age.at(at(age)) = species_rules::damping_off_relief(age);
   }
-  const auto last = std::find_if(relief.by_age.begin(), relief.by_age.end(), [&](double left) {
+  const auto* last = std::find_if(relief.by_age.begin(), relief.by_age.end(), [&](double left) {
     return left == relief.by_age.back();
   });
   relief.changes_to = static_cast<int>(last - relief.by_age.begin());

@@ -219,9 +219,26 @@ TEST(RecordedWork, TellsOfPrickingOutInTheFirstSeasonToo) {
   EXPECT_EQ(pot.told(TaskKind::prick_out, "2026-08-01"), "done 2026-07-01");
 }
 
+TEST(LaterWork, OfAnEvergreenBeginsWithoutWaking) {
+  Pot pot;
+  LaterPotNeeds needs;
+  needs.grows_from = on("2027-04-01");
+  needs.woken = false;
+  needs.rests = on("2027-11-01");
+  needs.rest = species_rules::FirstRestWay::none;
+  const auto work = recorded_later_work(pot.records, pot.sowing, needs, on("2027-04-10"));
+  ASSERT_EQ(work.size(), 1);
+  EXPECT_EQ(work[0].kind, TaskKind::keep_watering);
+  EXPECT_EQ(work[0].on, on("2027-11-01"));
+}
+
 TEST(LaterWork, AsksForPrickingOutAndPottingOnUntilTheyAreWrittenDown) {
   Pot pot;
-  LaterPotNeeds needs{on("2027-04-01"), true, true, on("2027-11-01"), {}};
+  LaterPotNeeds needs;
+  needs.grows_from = on("2027-04-01");
+  needs.prick_out = true;
+  needs.pot_on = true;
+  needs.rests = on("2027-11-01");
   const auto told = [&](TaskKind kind, std::string_view today) -> std::string {
     for (const PotTask& task : recorded_later_work(pot.records, pot.sowing, needs, on(today))) {
       if (task.kind == kind) {
