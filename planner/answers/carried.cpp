@@ -8,6 +8,7 @@
 #include "planner/answers/pot_prospects.hpp"
 #include "planner/answers/recorded_work.hpp"
 #include "planner/answers/resting_work.hpp"
+#include "planner/answers/wake.hpp"
 #include "planner/answers/work_facts.hpp"
 #include "planner/garden/open_sowings.hpp"
 #include "planner/model/nights_for_rule.hpp"
@@ -161,68 +162,6 @@ void set_dry(const Pot& of,
   pot.reasons.insert(pot.reasons.begin(), {ReasonCode::sown_dry, {{"on", pot.sown_on}}});
 }
 
-/// When a pot from an earlier season wakes in the season at hand.
-struct Wake {
-  Verdict verdict = Verdict::wait;
-  FirstWater water;
-  std::vector<Reason> reasons;
-  std::optional<Date> since; ///< it could have been awake from then on
-};
-
-Wake wake_on(Date day, Date today, ReasonCode why) {
-  Wake wake;
-  wake.verdict = day <= today ? Verdict::water_now : Verdict::wait;
-  wake.water.expected = {day, day, day, 0.0};
-  wake.reasons.push_back({why, {{"when", day}}});
-  if (day <= today) {
-    wake.since = day;
-  }
-  return wake;
-}
-
-Wake wake_by_nights(const Pot& of,
-                    BenchSeasons& seasons,
-                    const climate::Season& season,
-                    climate::NightLimit limit) {
-  const species_rules::Rule& rule = of.rule.rule;
-  const Date today = of.garden.today;
-  limit.at_or_under =
-      limit.at_or_under + CelsiusDelta{value_or(rule.gate.wake_above_limit_k, usual_wake_above_k)};
-  const GateOutlook& gate = seasons.gate(of.bench, season, limit);
-  GateVerdict verdict = gate_verdict(seasons.climate(of.bench),
-                                     seasons.season(of.bench, season),
-                                     gate,
-                                     seasons.guard(of.bench),
-                                     today);
-  Wake wake;
-  wake.verdict = verdict_of(verdict.open);
-  const double limit_c = rounded_tenth(limit.at_or_under.degrees());
-  wake.water.when =
-      WaterWhen{climate::holds_nights, climate::holds_of, limit_c, std::nullopt, of.bench};
-  wake.water.expected = to_spread(gate.again.value_or(gate.words.holds));
-  if (gate.words.holds.p50 && *gate.words.holds.p50 <= today) {
-    wake.since = *gate.words.holds.p50;
-  }
-  keep_from(std::max(today, climate::first_allowed_date(season)), wake.water.expected);
-  wake.reasons.push_back(
-      {ReasonCode::wakes_when_cool, {{"limit_c", Celsius{limit_c}}, {"bench", of.bench}}});
-  if (!wake.water.expected.p50 || wake.verdict == Verdict::unknown) {
-    wake.reasons.insert(wake.reasons.end(), verdict.reasons.begin(), verdict.reasons.end());
-  }
-  return wake;
-}
-
-Wake wake_of(const Pot& of, BenchSeasons& seasons, const climate::Season& season) {
-  if (grows_in_summer(of.rule.rule)) {
-    return wake_on(season.planning_begins, of.garden.today, ReasonCode::wakes_in_warmth);
-  }
-  if (const auto limit = night_limit(of.rule.rule)) {
-    return wake_by_nights(of, seasons, season, *limit);
-  }
-  Wake wake = wake_on(season.limb_begins, of.garden.today, ReasonCode::next_window);
-  return wake;
-}
-
 // `wakes`: when what rests in the pot is watered again.
 void add_seed_left(const Pot& of,
                    BenchSeasons& seasons,
@@ -314,7 +253,7 @@ void set_evergreen(const Pot& of,
                    const std::optional<Date>& rests,
                    CarriedPot& pot) {
   set_growing(of.rule.rule, rests, pot);
-  const Wake wake = wake_of(of, seasons, season);
+  const Wake wake = wake_of(of.rule.rule, of.bench, of.garden.today, seasons, season);
   if (wake.since) {
     LaterPotNeeds needs;
     needs.grows_from = *wake.since;
@@ -363,7 +302,7 @@ void set_watered(const Pot& of,
     set_evergreen(of, seasons, season, later, facts.rests, pot);
     return;
   }
-  Wake wake = wake_of(of, seasons, season);
+  Wake wake = wake_of(of.rule.rule, of.bench, of.garden.today, seasons, season);
   const std::optional<Date> woken =
       wake.since ? wetted_from(of.garden.records, of.sowing.id, *wake.since - near_wake)
                  : std::nullopt;

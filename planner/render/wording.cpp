@@ -1,6 +1,7 @@
 #include "planner/render/wording.hpp"
 
 #include "planner/render/account_wording.hpp"
+#include "planner/render/pot_wording.hpp"
 
 #include <algorithm>
 #include <array>
@@ -13,7 +14,7 @@ namespace {
 using Code = ReasonCode;
 
 // Where a count could be one, the sentence is built so that it stays right: "only 1", "{days:day}".
-constexpr std::array<Wording, 99> most{{
+constexpr std::array<Wording, 83> most{{
     // Nights.
     {Code::gate_binds,
      "late seasons limit_c day_limit_c",
@@ -347,63 +348,9 @@ constexpr std::array<Wording, 99> most{{
     {Code::no_packets,
      "",
      "No packets are listed: write the seed in hand into packets.csv, a line for each."},
-    // Pots that have been sown.
-    {Code::sown_dry,
-     "on",
-     "Sown on {on}, and no first water is written down: taken to be dry still. If it was watered, "
-     "write that down."},
-    {Code::rests_from,
-     "rest moist evergreen annual",
-     "It grows[; its rest usually begins about {rest}][; from about {moist} on it usually rests, "
-     "and is kept barely moist][; it is evergreen, and watered through its resting season too, "
-     "usually from about {evergreen}][; it is an annual, and usually sets seed and dies about "
-     "{annual}]."},
-    {Code::not_dried_off, "", "Until then keep it barely moist: this kind is not dried off."},
-    {Code::annual_over,
-     "",
-     "An annual: its plants have set seed and died by now. What may still come is of seed that is "
-     "left in the pot."},
-    {Code::wakes_when_cool,
-     "limit_c bench",
-     "It rests until nights hold at or under {limit_c} on the {bench}: then water it again."},
-    {Code::wakes_in_warmth,
-     "when",
-     "It rests until warmth comes back, about {when}: then water it again."},
-    {Code::wake_due,
-     "since",
-     "Its nights hold since {since}, and no water since then is written down: water it now, or "
-     "write down when you did."},
-    {Code::seed_in_pot,
-     "missing waiting",
-     "Not up: {missing:seed}, of which about {waiting} may still be alive and wait for another "
-     "season."},
-    {Code::pot_kept,
-     "seasons keep",
-     "Cool seasons behind it: {seasons}; keep the pot through {keep} before you give it up."},
-    {Code::press_before_emptying,
-     "seasons",
-     "Nothing lives in it that was seen, after {seasons:cool season}: dig out a seed and press it "
-     "softly before you empty the pot; firm seed is alive."},
-    {Code::water_not_recorded,
-     "on",
-     "Its first water is not written down: taken as given when it was sown, {on}."},
-    {Code::count_not_recorded,
-     "",
-     "No count is written down: count what is up, 0 too, so that what is still to come can be "
-     "told."},
-    {Code::behind_expected,
-     "up seeds on low high sowing",
-     "Fewer came than expected: {up} of {seeds} by {on}, where {low} to {high} were likely; "
-     "nightsow account {sowing} says where the others may be."},
-    // Names.
-    {Code::synonym, "written accepted", "{written} is an older name of {accepted}."},
-    {Code::spelling, "written read_as", "{written} is read as {read_as}."},
-    {Code::unknown_taxon,
-     "written suggestion",
-     "No rule is known for {written}.[ Did you mean {suggestion}?]"},
 }};
 
-// The account's sentences stand in a file of their own: one screen holds no more.
+// The sentences of pots and of the account stand in files of their own: one holds no more.
 template <std::size_t A, std::size_t B>
 constexpr std::array<Wording, A + B> joined(const std::array<Wording, A>& first,
                                             const std::array<Wording, B>& then) {
@@ -413,7 +360,7 @@ constexpr std::array<Wording, A + B> joined(const std::array<Wording, A>& first,
   return all;
 }
 
-constexpr std::array table = joined(most, account_wordings);
+constexpr std::array table = joined(joined(most, pot_wordings), account_wordings);
 
 } // namespace
 
