@@ -113,4 +113,8 @@ bool pot_may_go_dry(const Rule& rule) {
          storage_of(rule) == SeedStorage::orthodox;
 }
 
+bool pot_rests_dry(const SeedParameters& seed, bool plants_alive) {
+  return plants_alive ? seed.first_rest == FirstRestWay::dry : seed.pot_may_go_dry;
+}
+
 } // namespace nightsow::species_rules

@@ -64,4 +64,7 @@ struct SeedParameters {
 /// off, nor with seed that dies dry. Seed of annuals may.
 [[nodiscard]] bool pot_may_go_dry(const Rule& rule);
 
+/// Whether a pot rests dry: with plants alive in it by their way, else by its seed.
+[[nodiscard]] bool pot_rests_dry(const SeedParameters& seed, bool plants_alive);
+
 } // namespace nightsow::species_rules

@@ -57,6 +57,7 @@ Reason too_early_reason(const std::optional<Date>& until) {
 Reason step_reason(NextStep step,
                    const Account& result,
                    const species_rules::SeedParameters& seed,
+                   bool rests_dry,
                    const std::optional<Date>& until,
                    Date today) {
   const int sound = rounded(seeds_of(result, is_firm));
@@ -79,8 +80,7 @@ Reason step_reason(NextStep step,
     if (*until <= today) {
       return {ReasonCode::account_water_again, {{"seeds", sound}}};
     }
-    return {ReasonCode::account_keep,
-            {{"seeds", sound}, {seed.pot_may_go_dry ? "dry" : "moist", *until}}};
+    return {ReasonCode::account_keep, {{"seeds", sound}, {rests_dry ? "dry" : "moist", *until}}};
   case NextStep::sow_again:
     return {ReasonCode::account_sow_again, {{"seeds", sound}}};
   case NextStep::stop:

@@ -13,10 +13,11 @@ namespace nightsow::planner {
 [[nodiscard]] Reason likely_reason(const std::vector<MissingShare>& causes, int missing);
 
 /// What to do. `until` is the day to wait for, or, of a pot that is kept, to water it again; it
-/// must be there then. A day up to today is the time to do so.
+/// must be there then. A day up to today is the time to do so. `rests_dry`: how the pot rests.
 [[nodiscard]] Reason step_reason(NextStep step,
                                  const Account& result,
                                  const species_rules::SeedParameters& seed,
+                                 bool rests_dry,
                                  const std::optional<Date>& until,
                                  Date today);
 

@@ -10,6 +10,7 @@
 #include "planner/answers/carried.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
+#include "planner/answers/pot_prospects.hpp"
 #include "planner/garden/open_sowings.hpp"
 
 #include <algorithm>
@@ -162,7 +163,9 @@ void advise(const Asked& asked,
                               {"days", days_between(*answer.counted_on, asked.garden.today)}}});
   } else {
     const Date today = asked.garden.today;
-    answer.advice.push_back(step_reason(advice.step, result, seed, answer.until, today));
+    const bool alive = pot_seen(asked.garden.records, asked.sowing).alive.value_or(0) > 0;
+    answer.advice.push_back(
+        step_reason(advice.step, result, seed, pot_rests_dry(seed, alive), answer.until, today));
     if (advice.step == NextStep::keep_for_next_limb && *answer.until <= today) {
       answer.step = "water_again";
       answer.until.reset();

@@ -192,11 +192,12 @@ void add_seed_left(const Pot& of,
   }
 }
 
-void set_resting(const species_rules::Rule& rule, Wake wake, CarriedPot& pot) {
+void set_resting(const Pot& of, Wake wake, CarriedPot& pot) {
+  const species_rules::SeedParameters seed = species_rules::seed_parameters(of.rule.rule);
   pot.stage = PotStage::resting;
   pot.verdict = wake.verdict;
   pot.water = std::move(wake.water);
-  if (first_rest_of(rule) == FirstRestWay::dies) {
+  if (seed.first_rest == FirstRestWay::dies) {
     pot.reasons.push_back({ReasonCode::annual_over, {}});
   }
   if (wake.verdict == Verdict::water_now && wake.since) {
@@ -204,7 +205,7 @@ void set_resting(const species_rules::Rule& rule, Wake wake, CarriedPot& pot) {
     pot.reasons.push_back({ReasonCode::wake_due, {{"since", *wake.since}}});
   }
   pot.reasons.insert(pot.reasons.end(), wake.reasons.begin(), wake.reasons.end());
-  if (!pot_may_go_dry(rule)) {
+  if (!pot_rests_dry(seed, pot.alive.value_or(0) > 0)) {
     pot.reasons.push_back({ReasonCode::not_dried_off, {}});
   }
 }
@@ -234,18 +235,21 @@ bool may_be_pricked_out(const species_rules::Rule& rule) {
 void add_later_work(
     const Pot& of, BenchSeasons& seasons, int later, LaterPotNeeds needs, CarriedPot& pot) {
   const auto& how = of.rule.rule.seedling.transplant;
-  const bool grows = pot.alive.value_or(0) > 0;
   needs.rest = first_rest_of(of.rule.rule);
-  needs.prick_out = grows && may_be_pricked_out(of.rule.rule);
-  needs.pot_on = grows && later >= 2 && !(how && how->value == species_rules::Transplant::never);
-  if (waters_are_told(of.garden.records, of.sowing.id, needs.grows_from)) {
+  // Annuals counted before are dead by now.
+  const bool annual = needs.rest == FirstRestWay::dies;
+  const bool grows = pot.alive.value_or(0) > 0 && (!annual || pot.counted_on >= needs.grows_from);
+  const bool never = how && how->value == species_rules::Transplant::never;
+  needs.prick_out = needs.prick_out && grows && may_be_pricked_out(of.rule.rule);
+  needs.pot_on = grows && !annual && later >= 2 && !never;
+  if (waters_are_told(of.garden.records, of.sowing.id, needs.by_need_from())) {
     needs.water_every_days =
         facts_of(of, seasons, std::nullopt, needs.grows_from).waters_later_days;
   }
   pot.work = recorded_later_work(of.garden.records, of.sowing, needs, of.garden.today);
 }
 
-// What was not let rest grows on; from when nights would have woken it there is work as on others.
+// What is not let rest grows on; from when nights would have woken it there is work as on others.
 void set_evergreen(const Pot& of,
                    BenchSeasons& seasons,
                    const climate::Season& season,
@@ -254,16 +258,40 @@ void set_evergreen(const Pot& of,
                    CarriedPot& pot) {
   set_growing(of.rule.rule, rests, pot);
   const Wake wake = wake_of(of.rule.rule, of.bench, of.garden.today, seasons, season);
-  if (wake.since) {
+  LaterPotNeeds needs;
+  needs.grows_from = wake.since.value_or(*pot.first_water);
+  needs.woken = false;
+  needs.prick_out = wake.since.has_value();
+  needs.rests = rests;
+  add_later_work(of, seasons, wake.since ? later : 0, needs, pot);
+  if (!rests || of.garden.today < *rests) {
+    const auto wakes = day_of_water(wake.verdict, wake.water, of.garden.today);
+    add_seed_left(of, seasons, season, wakes, pot);
+  }
+}
+
+// Woken in the season at hand, or waiting to be.
+void set_carried_over(const Pot& of,
+                      BenchSeasons& seasons,
+                      const climate::Season& season,
+                      int later,
+                      const std::optional<Date>& rests,
+                      CarriedPot& pot) {
+  Wake wake = wake_of(of.rule.rule, of.bench, of.garden.today, seasons, season);
+  const std::optional<Date> woken =
+      wake.since ? wetted_from(of.garden.records, of.sowing.id, *wake.since - near_wake)
+                 : std::nullopt;
+  if (woken) {
+    set_growing(of.rule.rule, rests, pot);
     LaterPotNeeds needs;
-    needs.grows_from = *wake.since;
-    needs.woken = false;
+    needs.grows_from = *woken;
+    needs.prick_out = true;
     needs.rests = rests;
     add_later_work(of, seasons, later, needs, pot);
-  } else if (rests && *rests > of.garden.today) {
-    pot.work.push_back({resting_task(first_rest_of(of.rule.rule)), *rests, false, {}, {}});
+    return;
   }
-  add_seed_left(of, seasons, season, day_of_water(wake.verdict, wake.water, of.garden.today), pot);
+  set_resting(of, std::move(wake), pot);
+  add_seed_left(of, seasons, season, day_of_water(pot.verdict, pot.water, of.garden.today), pot);
 }
 
 void set_watered(const Pot& of,
@@ -274,48 +302,27 @@ void set_watered(const Pot& of,
   const climate::Season first =
       season_planned_on(*seasons.station().turning.phases, *pot.first_water);
   const WorkFacts facts = facts_of(of, seasons, season);
-  pot.keep_seasons = facts.keep_seasons.value_or(usual_keep_seasons);
   const int later = std::max(0, season.name - first.name);
-  pot.cool_seasons = later;
-  if (first.name >= season.name) {
+  const bool at_rest = facts.rests && today >= *facts.rests && season.planning_begins <= today;
+  pot.keep_seasons = facts.keep_seasons.value_or(usual_keep_seasons);
+  pot.cool_seasons = later + (at_rest ? 1 : 0);
+  if (later == 0) {
     add_work(of, seasons, facts, pot);
   }
-  if (facts.rests && today >= *facts.rests && season.planning_begins <= today) {
-    ++pot.cool_seasons;
-    if (stays_awake(of)) {
-      set_growing(of.rule.rule, facts.rests, pot);
-      return;
-    }
-    set_resting(of.rule.rule,
+  if (at_rest && !stays_awake(of)) {
+    set_resting(of,
                 wake_on(facts.wakes.value_or(season.next_planning_begins),
                         today,
                         grows_in_summer(of.rule.rule) ? ReasonCode::wakes_in_warmth
                                                       : ReasonCode::next_window),
                 pot);
-    return;
-  }
-  if (first.name >= season.name) {
+  } else if (later == 0) {
     set_growing(of.rule.rule, facts.rests, pot);
-    return;
-  }
-  if (stays_awake(of)) {
+  } else if (stays_awake(of)) {
     set_evergreen(of, seasons, season, later, facts.rests, pot);
-    return;
+  } else {
+    set_carried_over(of, seasons, season, later, facts.rests, pot);
   }
-  Wake wake = wake_of(of.rule.rule, of.bench, of.garden.today, seasons, season);
-  const std::optional<Date> woken =
-      wake.since ? wetted_from(of.garden.records, of.sowing.id, *wake.since - near_wake)
-                 : std::nullopt;
-  if (woken) {
-    set_growing(of.rule.rule, facts.rests, pot);
-    LaterPotNeeds needs;
-    needs.grows_from = *woken;
-    needs.rests = facts.rests;
-    add_later_work(of, seasons, later, needs, pot);
-    return;
-  }
-  set_resting(of.rule.rule, std::move(wake), pot);
-  add_seed_left(of, seasons, season, day_of_water(pot.verdict, pot.water, of.garden.today), pot);
 }
 
 } // namespace

@@ -111,6 +111,12 @@ std::vector<PotTask> waterings_by_need(const Told& told,
   return work;
 }
 
+// From when on a resting plant asks for no more work; evergreens go on.
+std::optional<Date> growth_stops(species_rules::FirstRestWay way,
+                                 const std::optional<Date>& rests) {
+  return way == species_rules::FirstRestWay::none ? std::nullopt : rests;
+}
+
 void in_order(std::vector<PotTask>& work) {
   std::stable_sort(work.begin(), work.end(), [](const PotTask& a, const PotTask& b) {
     return std::tie(a.on, a.kind) < std::tie(b.on, b.kind);
@@ -124,7 +130,8 @@ public:
       const RecordedSowing& sowing, Told told, Date first_water, const PotNeeds& needs, Date today)
       : sowing_(sowing), told_(std::move(told)), needs_(needs), today_(today), water_(first_water),
         first_look_(water_ + Days{needs.first_look_days}),
-        main_look_(water_ + Days{needs.main_look_days}), seedlings_(told_.seedlings()) {}
+        main_look_(water_ + Days{needs.main_look_days}),
+        stops_(growth_stops(needs.first_rest, needs.rests)), seedlings_(told_.seedlings()) {}
 
   std::vector<PotTask> all() {
     done(TaskKind::first_water, water_);
@@ -149,7 +156,7 @@ private:
 
   // At rest nothing of it is left to do.
   void open(TaskKind kind, Date due, std::optional<double> share = {}) {
-    if (!needs_.rests || (due < *needs_.rests && today_ < *needs_.rests)) {
+    if (!stops_ || (due < *stops_ && today_ < *stops_)) {
       work_.push_back({kind, due, false, share, {}});
     }
   }
@@ -242,7 +249,7 @@ private:
 
   void by_need() {
     const auto every = today_ < main_look_ ? needs_.water_every_days : needs_.waters_later_days;
-    for (PotTask& task : waterings_by_need(told_, water_, every, needs_.rests, today_)) {
+    for (PotTask& task : waterings_by_need(told_, water_, every, stops_, today_)) {
       work_.push_back(task);
     }
   }
@@ -254,6 +261,7 @@ private:
   Date water_{};
   Date first_look_{};
   Date main_look_{};
+  std::optional<Date> stops_;
   std::optional<Date> seedlings_;
   std::vector<PotTask> work_;
 };
@@ -295,8 +303,9 @@ std::vector<PotTask> recorded_later_work(const Records& records,
   };
   add(PottingKind::pricked_out, TaskKind::prick_out, needs.prick_out);
   add(PottingKind::potted_on, TaskKind::pot_on, needs.pot_on);
+  const std::optional<Date> stops = growth_stops(needs.rest, needs.rests);
   for (PotTask& task :
-       waterings_by_need(told, needs.grows_from, needs.water_every_days, needs.rests, today)) {
+       waterings_by_need(told, needs.by_need_from(), needs.water_every_days, stops, today)) {
     work.push_back(task);
   }
   if (needs.rests && *needs.rests > today) {

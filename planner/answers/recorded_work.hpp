@@ -40,6 +40,9 @@ struct LaterPotNeeds {
   std::optional<Date> rests;
   species_rules::FirstRestWay rest = species_rules::FirstRestWay::dry;
   std::optional<int> water_every_days{}; ///< usually
+
+  /// The water that woke it is none by need.
+  [[nodiscard]] Date by_need_from() const { return grows_from + Days{woken ? 1 : 0}; }
 };
 
 /// The work on a sowing in the season of its first water, by date: what the record tells of as done

@@ -2,7 +2,19 @@
 
 #include "species-rules/seed_parameters.hpp"
 
+#include <algorithm>
+
 namespace nightsow::planner {
+
+namespace {
+
+bool any_up(const Records& records, EntryId sowing) {
+  return std::any_of(records.counts.begin(), records.counts.end(), [&](const auto& count) {
+    return count.sowing == sowing && count.seen > 0;
+  });
+}
+
+} // namespace
 
 std::vector<NotDriedOff> not_dried_off(const Records& records,
                                        const species_rules::Catalogue& catalogue,
@@ -23,6 +35,9 @@ std::vector<NotDriedOff> not_dried_off(const Records& records,
     } else if (way == FirstRestWay::barely_moist && first) {
       sowings.push_back(
           {sowing.id, "is kept barely moist in its first rest by its rule, and not dried off"});
+    } else if (first && !any_up(records, sowing.id) &&
+               storage_of(lookup.found->rule) == species_rules::SeedStorage::recalcitrant) {
+      sowings.push_back({sowing.id, "has seed that dies dry, and none of it is up"});
     }
   }
   return sowings;

@@ -301,9 +301,9 @@ void take_test(SeedState& state,
                const species_rules::Rule& rule,
                const UsableTest& test,
                Date today) {
-  const double ripe = state.age_years ? ripe_by_age(seed, test.on) : 1.0;
   const TestReading reading = reading_of(seed, rule, test);
-  state.test = SeedTest{test, reading.fit, ripe, reading.needs_no_ripening, reading.after.alive};
+  state.test = SeedTest{
+      test, reading.fit, reading.ripe_by_age, reading.needs_no_ripening, reading.after.alive};
   seed.needs_no_ripening = reading.needs_no_ripening;
   state.germination = reading.after.germination.share;
   const Histories stores = stores_since(seed, test);

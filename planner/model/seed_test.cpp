@@ -38,7 +38,7 @@ TestReading read_test(const UsableTest& test,
   }
   const double mean =
       std::accumulate(fits.begin(), fits.end(), 0.0) / static_cast<double>(fits.size());
-  return {species_rules::after_test(before, test.count, fits), mean, ripe_anyway};
+  return {species_rules::after_test(before, test.count, fits), mean, ripe_share, ripe_anyway};
 }
 
 } // namespace nightsow::planner

@@ -27,6 +27,7 @@ inline constexpr double little_fit = 0.5;
 struct TestReading {
   species_rules::SeedBelief after;
   double fit = 0.0;
+  double ripe_by_age = 1.0;       ///< share taken to be ripe on its day beforehand
   double needs_no_ripening = 0.0; ///< as species_rules::needs_no_ripening
 };
 

@@ -54,7 +54,7 @@ inline constexpr std::array<Wording, 31> account_wordings{{
     {ReasonCode::account_keep,
      "seeds dry moist",
      "Keep the pot: about {seeds:seed} not up should be sound but not come now.[ Let it rest dry, "
-     "and water it again about {dry}.][ Keep it barely moist, since this kind is not dried off, "
+     "and water it again about {dry}.][ Keep it barely moist, which this kind or its seed needs, "
      "and "
      "water it again about {moist}.]"},
     {ReasonCode::account_sow_again,

@@ -302,10 +302,12 @@ std::string seedlings_text(const Told& told) {
   const std::string young = told.with("Young ones stand {}", "seedling_frost_c");
   const std::string older = told.with_plain(", from sixty days on {}", "older_seedling_frost_c");
   const std::string hours = told.with("hours of up to {}", "seedling_heat_c");
-  const std::string shade =
-      told.with_plain("Keep {} of the sun off in the first year", "shade_first_year") +
-      told.with_plain(", {} in the second", "shade_second_year") +
-      told.with_plain(", {} later", "shade_third_year");
+  std::string shade =
+      told.with_plain("Keep {} of the sun off in the first year", "shade_first_year");
+  if (told.word("first_rest") != "dies") {
+    shade += told.with_plain(", {} in the second", "shade_second_year") +
+             told.with_plain(", {} later", "shade_third_year");
+  }
   const std::string_view prick = told.word("transplant");
   return joined(
       {young.empty() ? "" : young + older + (hours.empty() ? "" : ", and " + hours) + '.',

@@ -80,7 +80,7 @@ constexpr std::array<Phrase, 146> phrases{{
     {"scarify", "useless", "not needed"},
     {"scarify", "harmful", "harmful, leave the coat whole"},
     {"transplant", "easy", "easy at any time"},
-    {"transplant", "after_first_rest", "after the first rest"},
+    {"transplant", "after_first_rest", "after its first resting season"},
     {"transplant", "late", "late, once it is large"},
     {"first_rest", "dry", "dry and shaded, with a sip now and then"},
     {"first_rest", "barely_moist", "barely moist, not dried off"},

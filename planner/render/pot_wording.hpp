@@ -19,7 +19,9 @@ inline constexpr std::array<Wording, 16> pot_wordings{{
      "and is kept barely moist][; it is evergreen, and watered through its resting season too, "
      "usually from about {evergreen}][; it is an annual, and usually sets seed and dies about "
      "{annual}]."},
-    {ReasonCode::not_dried_off, "", "Until then keep it barely moist: this kind is not dried off."},
+    {ReasonCode::not_dried_off,
+     "",
+     "Until then keep it barely moist: this kind, or its seed, is not dried off."},
     {ReasonCode::annual_over,
      "",
      "An annual: its plants have set seed and died by now. What may still come is of seed that is "

@@ -96,6 +96,9 @@ Json tasks_json(const PlanAnswer& answer) {
     json["packets"] = task.packets;
     json["pots"] = json_number(task.pots);
     json["every_days"] = json_number(task.every_days);
+    json["share"] = json_number(task.share);
+    json["seasons"] = json_number(task.seasons);
+    json["moist"] = task.moist ? Json(*task.moist) : Json(nullptr);
     json["text"] = task_text(task, lot_with(answer.lots, task.lot), {});
     all.push_back(std::move(json));
   }

@@ -103,6 +103,44 @@ TEST_P(CarriedOnBothHalves, OnceNightsHoldItIsDueUntilWaterIsWrittenDown) {
   EXPECT_EQ(plan(garden, {}).carried.front().stage, PotStage::growing);
 }
 
+// Ursinia is an annual: twelve that grew last season are dead, whatever was watered since.
+TEST_P(CarriedOnBothHalves, AnnualsOfLastSeasonAreNotPrickedOut) {
+  const auto to_prick_out = [&](const char* taxon) {
+    LoadedGarden garden = support::garden_of(garden_in(GetParam(), 150));
+    const RecordedSowing sowing = sown(garden, taxon, a_year + 60);
+    garden.records.sowings = {sowing};
+    garden.records.counts = {counted(sowing, 60, 12)};
+    Watering water;
+    water.sowing = sowing.id;
+    water.on = garden.today - Days{10};
+    garden.records.waterings = {water};
+    const CarriedPot pot = plan(garden, {}).carried.at(0);
+    EXPECT_EQ(pot.stage, PotStage::growing) << taxon;
+    return std::any_of(pot.work.begin(), pot.work.end(), [](const PotTask& task) {
+      return task.kind == TaskKind::prick_out;
+    });
+  };
+  EXPECT_FALSE(to_prick_out("Ursinia anthemoides"));
+  EXPECT_TRUE(to_prick_out("Albuca spiralis"));
+}
+
+// Of Oxalis seed dies dry and bulbs rest dry: what the pot holds decides.
+TEST_P(CarriedOnBothHalves, ARestingPotIsKeptMoistOnlyForWhatLivesInIt) {
+  const auto kept_moist = [&](const char* taxon, int seen) {
+    LoadedGarden garden = support::garden_of(garden_in(GetParam(), 20));
+    const RecordedSowing sowing = sown(garden, taxon, a_year - 70);
+    garden.records.sowings = {sowing};
+    garden.records.counts = {counted(sowing, 60, seen)};
+    const CarriedPot pot = plan(garden, {}).carried.at(0);
+    EXPECT_EQ(pot.stage, PotStage::resting) << taxon;
+    return support::gives(pot.reasons, ReasonCode::not_dried_off);
+  };
+  EXPECT_FALSE(kept_moist("Oxalis hirta", 12));
+  EXPECT_TRUE(kept_moist("Oxalis hirta", 0));
+  EXPECT_FALSE(kept_moist("Lachenalia mutabilis", 12));
+  EXPECT_FALSE(kept_moist("Lachenalia mutabilis", 0));
+}
+
 TEST_P(CarriedOnBothHalves, SummerGrowersWakeInWarmth) {
   LoadedGarden garden = support::garden_of(garden_in(GetParam(), 150));
   garden.records.sowings = {sown(garden, "Pachypodium namaquanum", 150)};

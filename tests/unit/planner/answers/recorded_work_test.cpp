@@ -212,11 +212,48 @@ TEST(RecordedWork, TicksWateringByNeedWhereItIsWrittenDownAndAsksForTheNext) {
   EXPECT_EQ(pot.told(TaskKind::water_by_need, "2026-05-21"), "none");
 }
 
+// Its rest begins on 1 November.
+TEST(RecordedWork, OfAnEvergreenGoesOnThroughItsRestingSeason) {
+  const auto open = [](species_rules::FirstRestWay way, TaskKind kind) {
+    Pot pot;
+    pot.needs.first_rest = way;
+    pot.needs.waters_later_days = 4;
+    pot.water("2026-12-01", WateringKind::watered);
+    for (const PotTask& task :
+         recorded_work(pot.records, pot.sowing, watered, pot.needs, on("2026-12-03"))) {
+      if (task.kind == kind && !task.done) {
+        return format_iso_date(task.on);
+      }
+    }
+    return std::string("none");
+  };
+  EXPECT_EQ(open(species_rules::FirstRestWay::none, TaskKind::water_by_need), "2026-12-05");
+  EXPECT_EQ(open(species_rules::FirstRestWay::dry, TaskKind::water_by_need), "none");
+}
+
 TEST(RecordedWork, TellsOfPrickingOutInTheFirstSeasonToo) {
   Pot pot;
   EXPECT_EQ(pot.told(TaskKind::prick_out, "2026-08-01"), "none");
   pot.records.pottings.push_back({0, 1, on("2026-07-01"), PottingKind::pricked_out, 5});
   EXPECT_EQ(pot.told(TaskKind::prick_out, "2026-08-01"), "done 2026-07-01");
+}
+
+TEST(LaterWork, TakesTheWaterThatWokeAPotForNoneByNeed) {
+  Pot pot;
+  LaterPotNeeds needs;
+  needs.grows_from = on("2027-04-01");
+  needs.water_every_days = 4;
+  pot.water("2027-04-01", WateringKind::watered);
+  const auto waters = [&] {
+    const auto work = recorded_later_work(pot.records, pot.sowing, needs, on("2027-04-10"));
+    return std::count_if(work.begin(), work.end(), [](const PotTask& task) {
+      return task.kind == TaskKind::water_by_need;
+    });
+  };
+  EXPECT_EQ(waters(), 0);
+  EXPECT_FALSE(waters_are_told(pot.records, pot.sowing.id, needs.by_need_from()));
+  pot.water("2027-04-08", WateringKind::watered);
+  EXPECT_EQ(waters(), 2); // that one, and the next
 }
 
 TEST(LaterWork, OfAnEvergreenBeginsWithoutWaking) {
