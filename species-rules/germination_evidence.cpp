@@ -9,6 +9,7 @@
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <numeric>
 #include <vector>
 
 namespace nightsow::species_rules {
@@ -26,7 +27,8 @@ constexpr double negligible = 1e-15;
 constexpr std::size_t alive_steps = 400;
 constexpr std::size_t germination_steps = 100;
 // Of a single chance, which needs no ranges.
-constexpr std::size_t coarse_steps = 40;
+constexpr std::size_t coarse_steps = 20;
+constexpr std::size_t riper_steps = 10;
 
 struct Weighted {
   double share = 0.0;
@@ -121,6 +123,17 @@ ShareRange range_after(const ShareRange& before,
           std::max(share, with_missed(then.range.high, before.high, first.range.high))};
 }
 
+// The mean of shares by their chances; 0 where nothing has any.
+double told_by_chances(const std::vector<Weighted>& shares) {
+  double sum = 0.0;
+  double total = 0.0;
+  for (const Weighted& one : shares) {
+    sum += one.weight * one.share;
+    total += one.weight;
+  }
+  return total > 0.0 ? sum / total : 0.0;
+}
+
 // The chance of the count, averaged over how fit the test may have been, against the best that any
 // share could have had. `living_up` comes up of living ripe seed.
 double weight_of(const TestCount& count,
@@ -181,23 +194,32 @@ double needs_no_ripening(const SeedBelief& before,
                          const TestCount& count,
                          std::span<const double> fits,
                          double ripe_share) {
-  double as_told = 0.0;
-  double were_all_ripe = 0.0;
-  const std::vector<Weighted> germination = beta_grid(before.germination, coarse_steps);
-  for (const Weighted& alive : beta_grid(before.alive, coarse_steps)) {
-    for (const Weighted& up : germination) {
-      const double living_up = alive.share * up.share;
-      const double weight = alive.weight * up.weight;
-      as_told += weight * weight_of(count, living_up, fits, ripe_share);
-      were_all_ripe += weight * weight_of(count, living_up, fits);
-    }
-  }
-  constexpr double first = needs_no_ripening_beforehand;
-  const double either = first * were_all_ripe + (1.0 - first) * as_told;
-  if (either <= 0.0) {
+  const double came_up = static_cast<double>(count.sprouted) / count.of;
+  const double suited =
+      std::accumulate(fits.begin(), fits.end(), 0.0) / static_cast<double>(fits.size());
+  if (std::max(suited, came_up) < suits_enough) {
     return 0.0;
   }
-  return std::max(0.0, (first * were_all_ripe / either - first) / (1.0 - first));
+  // Shares of the unripe seed that are ripe after all, and the chance of each.
+  std::vector<Weighted> riper{{0.0, 1.0 - riper_beforehand}};
+  for (std::size_t step = 1; step <= riper_steps; ++step) {
+    riper.push_back({static_cast<double>(step) / riper_steps, riper_beforehand / riper_steps});
+  }
+  const double expected = told_by_chances(riper);
+  const std::vector<Weighted> germination = beta_grid(before.germination, coarse_steps);
+  const std::vector<Weighted> living = beta_grid(before.alive, coarse_steps);
+  for (Weighted& level : riper) {
+    const double ripe = ripe_or_needs_none(ripe_share, level.share);
+    double likelihood = 0.0;
+    for (const Weighted& alive : living) {
+      for (const Weighted& up : germination) {
+        likelihood +=
+            alive.weight * up.weight * weight_of(count, alive.share * up.share, fits, ripe);
+      }
+    }
+    level.weight *= likelihood;
+  }
+  return std::max(0.0, (told_by_chances(riper) - expected) / (1.0 - expected));
 }
 
 ShareRange germination_of_living(const Estimate& germination_share) {

@@ -43,14 +43,20 @@ inline constexpr double test_days = 60.0;
                                     const TestCount& count,
                                     std::span<const double> fits);
 
-/// Before any test: the chance that seed which its rule takes for unripe needs no ripening after
-/// all, since its strain does not or it lay warmer than told (common practice, no source).
-inline constexpr double needs_no_ripening_beforehand = 0.1;
+/// Before any test: the chance that seed is riper than its rule takes it for, since its strain
+/// needs less or it lay warmer than told (common practice, no source).
+inline constexpr double riper_beforehand = 0.1;
 
-/// How much of the belief in its unripeness a test takes away, 0..1: what it adds to the chance
-/// that the seed needs no ripening, as a part of what could be added. 0 where the count is no
-/// likelier of ripe seed. `fits` are those of ripe seed; `ripe_share` of it was taken to be ripe
-/// on the day of the test. Requires: as `after_test`; ripe_share 0..1.
+/// A test that suited less of the ripe seed, and brought less up, says nothing of ripeness (common
+/// practice, no source).
+inline constexpr double suits_enough = 0.5;
+
+/// How much of the seed taken for unripe a test shows to be ripe, 0..1: what it adds to what is
+/// expected beforehand, as a part of what could be added. Beforehand the seed is as ripe as told,
+/// or with that small chance riper, up to all of it, each share alike. 0 where the count is no
+/// likelier of riper seed, and where the test suited few: then its warmth may have been less wrong
+/// than its rule says. `fits` are those of ripe seed; `ripe_share` of it was taken to be ripe on
+/// the day of the test. Requires: as `after_test`; ripe_share 0..1.
 [[nodiscard]] double needs_no_ripening(const SeedBelief& before,
                                        const TestCount& count,
                                        std::span<const double> fits,

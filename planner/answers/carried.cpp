@@ -294,6 +294,15 @@ void set_carried_over(const Pot& of,
   add_seed_left(of, seasons, season, day_of_water(pot.verdict, pot.water, of.garden.today), pot);
 }
 
+// Where something lives in it. In the first season its work has that.
+void add_later_rest(const Pot& of, int later, const std::optional<Date>& rests, CarriedPot& pot) {
+  const FirstRestWay way = first_rest_of(of.rule.rule);
+  const auto rest = recorded_rest(of.garden.records, of.sowing.id, way, rests, of.garden.today);
+  if (later > 0 && of.seen.alive != 0 && way != FirstRestWay::dies && rest) {
+    pot.work.push_back(*rest);
+  }
+}
+
 void set_watered(const Pot& of,
                  BenchSeasons& seasons,
                  const climate::Season& season,
@@ -310,6 +319,7 @@ void set_watered(const Pot& of,
     add_work(of, seasons, facts, pot);
   }
   if (at_rest && !stays_awake(of)) {
+    add_later_rest(of, later, facts.rests, pot);
     set_resting(of,
                 wake_on(facts.wakes.value_or(season.next_planning_begins),
                         today,

@@ -179,11 +179,12 @@ void compare_sowing_now(const Here& here, LineTiming& timing, Decision& decision
   timing.reasons.insert(timing.reasons.begin(), std::move(reason));
 }
 
-// As saved, unless the other season is worth moving for.
-bool better_next_season(const Here& here, double next, double now, LineTiming& timing) {
+// As saved, unless the other season is worth moving for. A window that has passed holds nothing.
+bool better_next_season(
+    const Here& here, double next, double now, bool passed, LineTiming& timing) {
   const bool better = next > now;
   const SavedLine* saved = here.input.saved;
-  if (saved == nullptr || better != saved->sown_this_season) {
+  if (saved == nullptr || passed || better != saved->sown_this_season) {
     return better;
   }
   if (worth_moving(std::max(next, now), std::min(next, now), here.seeds)) {
@@ -217,7 +218,7 @@ void weigh_next_season(const Here& here,
     decision.routes.push_back({"next_season", here.told(next.share), next.best, {}});
   }
   const bool passed = window && window->to < here.input.garden.today;
-  if (better_next_season(here, next.share * worth_waiting_a_year, with_carried, timing)) {
+  if (better_next_season(here, next.share * worth_waiting_a_year, with_carried, passed, timing)) {
     if (passed) {
       timing.missed = window_passed(window->to);
     } else if (!timing.missed) {

@@ -14,6 +14,10 @@ namespace nightsow::planner {
 
 namespace {
 
+// A dry rest written down so long before the usual day is that rest.
+constexpr Days early_rest{90};
+constexpr int told_of_rest_days = 7;
+
 /// What was written down of one sowing, by date.
 class Told {
 public:
@@ -34,9 +38,9 @@ public:
                      [](const SeedlingCount& count) { return count.seen + count.dead > 0; });
   }
 
-  [[nodiscard]] std::optional<Date> dry_rest() const {
-    return first_day(waterings_, [](const Watering& watering) {
-      return watering.kind == WateringKind::dry_rest;
+  [[nodiscard]] std::optional<Date> dry_rest(Date from = Date::min()) const {
+    return first_day(waterings_, [&](const Watering& watering) {
+      return watering.kind == WateringKind::dry_rest && watering.on >= from;
     });
   }
 
@@ -115,6 +119,25 @@ std::vector<PotTask> waterings_by_need(const Told& told,
 std::optional<Date> growth_stops(species_rules::FirstRestWay way,
                                  const std::optional<Date>& rests) {
   return way == species_rules::FirstRestWay::none ? std::nullopt : rests;
+}
+
+// The work that a resting season brings. A dry rest is asked for until it is written down; of the
+// other ways nothing is written, and they are told for a while.
+std::optional<PotTask> rest_work(const Told& told,
+                                 species_rules::FirstRestWay way,
+                                 const std::optional<Date>& rests,
+                                 Date today) {
+  if (!rests) {
+    return std::nullopt;
+  }
+  const bool dry = way == species_rules::FirstRestWay::dry;
+  if (const auto dried = told.dry_rest(*rests - early_rest); dry && dried) {
+    return PotTask{TaskKind::rest, *dried, true, {}, {}};
+  }
+  if (today >= *rests + Days{dry ? late_work_days : told_of_rest_days}) {
+    return std::nullopt;
+  }
+  return PotTask{resting_task(way), *rests, false, {}, {}};
 }
 
 void in_order(std::vector<PotTask>& work) {
@@ -232,8 +255,10 @@ private:
     if (dried || (wanted && due + Days{late_work_days} >= today_)) {
       add_if_wanted(TaskKind::re_wet, true, wetted, wet);
     }
-    if (needs_.rests && *needs_.rests > today_ && (seedlings_ || !dried || wetted)) {
-      work_.push_back({resting_task(needs_.first_rest), *needs_.rests, false, {}, {}});
+    const bool may_rest = seedlings_ || !dried || wetted;
+    if (const auto rest = rest_work(told_, needs_.first_rest, needs_.rests, today_);
+        may_rest && rest) {
+      work_.push_back(*rest);
     }
   }
 
@@ -308,11 +333,19 @@ std::vector<PotTask> recorded_later_work(const Records& records,
        waterings_by_need(told, needs.by_need_from(), needs.water_every_days, stops, today)) {
     work.push_back(task);
   }
-  if (needs.rests && *needs.rests > today) {
-    work.push_back({resting_task(needs.rest), *needs.rests, false, {}, {}});
+  if (const auto rest = rest_work(told, needs.rest, needs.rests, today)) {
+    work.push_back(*rest);
   }
   in_order(work);
   return work;
+}
+
+std::optional<PotTask> recorded_rest(const Records& records,
+                                     EntryId sowing,
+                                     species_rules::FirstRestWay way,
+                                     const std::optional<Date>& rests,
+                                     Date today) {
+  return rest_work(Told{records, sowing}, way, rests, today);
 }
 
 bool waters_are_told(const Records& records, EntryId sowing, Date from) {

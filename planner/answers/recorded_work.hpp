@@ -66,6 +66,14 @@ struct LaterPotNeeds {
                                                        const LaterPotNeeds& needs,
                                                        Date today);
 
+/// What its resting season brings, from the day that it usually begins: a dry rest, until it was
+/// written down, at most for `late_work_days`; the other ways for a week.
+[[nodiscard]] std::optional<PotTask> recorded_rest(const Records& records,
+                                                   EntryId sowing,
+                                                   species_rules::FirstRestWay way,
+                                                   const std::optional<Date>& rests,
+                                                   Date today);
+
 /// Whether water by need was written down of it on that day or later.
 [[nodiscard]] bool waters_are_told(const Records& records, EntryId sowing, Date from);
 

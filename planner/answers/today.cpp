@@ -96,6 +96,20 @@ bool waters(TaskKind kind) {
          kind == TaskKind::water_by_need;
 }
 
+// What is an entry of the calendar may have tasks on several days. Requires: tasks by date.
+std::vector<DiaryEntry> by_day(const DiaryEntry& entry) {
+  std::vector<DiaryEntry> days;
+  for (const Task& task : entry.tasks) {
+    if (days.empty() || days.back().on != task.on) {
+      days.push_back(entry);
+      days.back().on = task.on;
+      days.back().tasks.clear();
+    }
+    days.back().tasks.push_back(task);
+  }
+  return days;
+}
+
 bool left_open(const std::vector<Lot>& lots, const std::string& id) {
   return std::any_of(lots.begin(), lots.end(), [&](const Lot& lot) {
     return lot.id == id && lot.verdict == Verdict::unknown;
@@ -130,16 +144,14 @@ TodayAnswer today(const LoadedGarden& garden, const PlanRequest& request) {
       return task.done_on || task.on > answer.to ||
              (waters(task.kind) && left_open(answer.lots, task.lot));
     });
-    if (!due.tasks.empty()) {
-      due.on = due.tasks.front().on;
-      answer.now.push_back(std::move(due));
+    for (DiaryEntry& of_a_day : by_day(due)) {
+      answer.now.push_back(std::move(of_a_day));
     }
     DiaryEntry later = entry;
     std::erase_if(later.tasks,
                   [&](const Task& task) { return task.done_on || task.on <= answer.to; });
     if (!later.tasks.empty() && (!answer.next || later.tasks.front().on < answer.next->on)) {
-      later.on = later.tasks.front().on;
-      answer.next = std::move(later);
+      answer.next = by_day(later).front();
     }
   }
   std::stable_sort(answer.now.begin(), answer.now.end(), [](const auto& a, const auto& b) {

@@ -77,8 +77,11 @@ void add_rest(const LineInput& input,
                               : value_or(rule.seedling.rest_sum, species_rules::default_rest_sum);
   const FirstRest rest = resting_season(
       climate, season, summer ? GrowingSeason::summer : GrowingSeason::winter, rest_sum);
-  facts.rests = rest.begins;
-  facts.wakes = wakes_on(input, seasons, season);
+  // A summer grower that the cool does not reach grows on.
+  if (rest.reached || !summer) {
+    facts.rests = rest.begins;
+    facts.wakes = wakes_on(input, seasons, season);
+  }
   if (water && rule.seedling.growth_needed_days && rule.seedling.main_look_days) {
     const Date up = *water + Days{std::lround(rule.seedling.main_look_days->value)};
     facts.too_small_to_rest =

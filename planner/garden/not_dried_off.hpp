@@ -19,6 +19,7 @@ struct NotDriedOff {
 inline constexpr int first_rest_within_days = 400;
 
 /// The sowings that a dry rest on that day would not be for, by their rules: evergreens at any age,
+/// annuals that were alive at the last count,
 /// kinds that rest barely moist in their first rest, and pots with nothing seen up whose seed dies
 /// dry. Of taxa without a rule nothing is known.
 [[nodiscard]] std::vector<NotDriedOff> not_dried_off(const Records& records,

@@ -58,7 +58,10 @@ struct SeedState {
 
   [[nodiscard]] bool alive_known() const { return age_years || test; }
 
-  [[nodiscard]] bool fading() const { return alive_known() && alive <= fading_share; }
+  /// Not what is dead already: there is nothing left to hurry for.
+  [[nodiscard]] bool fading() const {
+    return alive_known() && alive <= fading_share && alive >= nothing_left_share;
+  }
 
   /// Share of today's living seed that dies within the coming year, kept as it is now; 0 where so
   /// little lives that nothing is left to lose.

@@ -303,7 +303,7 @@ constexpr std::array<Wording, 83> most{{
     {Code::late_for_it,
      "no_later_than share",
      "It is late: its best time ended {no_later_than}, and {share} of the plants of a sowing in "
-     "time are lost by that; still better than another year in the packet."},
+     "time are lost by that; another year in the packet would not give enough more."},
     {Code::better_next_season,
      "when plants now",
      "It does better in another season, from about {when}[: about {plants:plant}, against "

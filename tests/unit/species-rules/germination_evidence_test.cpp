@@ -126,11 +126,35 @@ TEST(GerminationEvidence, ATestInTheColdSuitsNoHotStarter) {
   EXPECT_LT(test_fit(seed, 14), 0.2);
 }
 
-// By hand: ten in ten of sure seed, and ripeness of a half. Bayes: 0.1 against 0.9 / 2^10.
-TEST(GerminationEvidence, ATestTakesAwayAsMuchOfUnripenessAsByTheRuleOfBayes) {
+// By hand: ten of ten sure seeds, half of them taken for ripe. Of each tenth more that is ripe
+// after all the chance beforehand is 0.01; Bayes.
+TEST(GerminationEvidence, ATestShowsRipenessByTheRuleOfBayes) {
   const SeedBelief sure{all_of_it, all_of_it};
-  const double after = 0.1 / (0.1 + 0.9 / 1024.0);
-  EXPECT_NEAR(needs_no_ripening(sure, {10, 10}, right, 0.5), (after - 0.1) / 0.9, 1e-6);
+  double total = 0.9 * std::pow(0.5, 10);
+  double sum = 0.0;
+  for (int step = 1; step <= 10; ++step) {
+    const double chance = 0.01 * std::pow(0.5 + 0.05 * step, 10);
+    total += chance;
+    sum += chance * step / 10.0;
+  }
+  const double beforehand = 0.1 * 0.55;
+  EXPECT_NEAR(needs_no_ripening(sure, {10, 10}, right, 0.5),
+              (sum / total - beforehand) / (1.0 - beforehand),
+              1e-6);
+}
+
+TEST(GerminationEvidence, AFewThatComeUpDoNotShowThatAllIsRipe) {
+  const SeedBelief sure{all_of_it, all_of_it};
+  const double few = needs_no_ripening(sure, {4, 20}, right, 0.0);
+  EXPECT_GT(few, 0.15);
+  EXPECT_LT(few, 0.4);
+}
+
+TEST(GerminationEvidence, AFewInSpiteOfAWrongWarmthShowNothingOfRipeness) {
+  const SeedBelief sure{all_of_it, all_of_it};
+  constexpr std::array<double, 1> poor{0.1};
+  EXPECT_EQ(needs_no_ripening(sure, {2, 20}, poor, 0.1), 0.0);
+  EXPECT_GT(needs_no_ripening(sure, {16, 20}, poor, 0.1), 0.5);
 }
 
 TEST(GerminationEvidence, ATestThatIsNoLikelierOfRipeSeedLeavesUnripenessAsItWas) {
