@@ -38,6 +38,7 @@ struct Asked {
   BenchSeasons& seasons;
   const RecordedSowing& sowing;
   SowingFacts facts;
+  Date today{}; ///< of a closed sowing the day of its closing
   bool deciding = false;
 };
 
@@ -90,7 +91,7 @@ SowingRecord record_of(const Asked& asked, const PotWeather& weather) {
 // The next day on which such a pot is watered again: the plan's own where it rests, else after a
 // rest worth the name.
 Date next_time(const Asked& asked, bool warm) {
-  const Date today = asked.garden.today;
+  const Date today = asked.today;
   const auto season = chosen_season(asked.seasons.station(), today, std::nullopt);
   const auto pot = carried_pot(asked.garden, asked.seasons, season, asked.sowing);
   if (pot && pot->stage == PotStage::resting) {
@@ -134,7 +135,7 @@ bool is_outdated(const Asked& asked,
                  const Account& result,
                  NextStep step) {
   const bool ends = step == NextStep::nothing_missing || step == NextStep::stop;
-  const int today = days_between(basis.weather.first, asked.garden.today);
+  const int today = days_between(basis.weather.first, asked.today);
   return !ends && today > basis.looked &&
          expected_by(cases, basis.record, result, today) >= worth_a_look;
 }
@@ -158,11 +159,11 @@ void advise(const Asked& asked,
   if (is_outdated(asked, cases, basis, result, advice.step)) {
     answer.step = "look_again";
     answer.until.reset();
-    answer.advice.push_back({ReasonCode::account_look_again,
-                             {{"last", *answer.counted_on},
-                              {"days", days_between(*answer.counted_on, asked.garden.today)}}});
+    answer.advice.push_back(
+        {ReasonCode::account_look_again,
+         {{"last", *answer.counted_on}, {"days", days_between(*answer.counted_on, asked.today)}}});
   } else {
-    const Date today = asked.garden.today;
+    const Date today = asked.today;
     const bool alive = pot_seen(asked.garden.records, asked.sowing).alive.value_or(0) > 0;
     answer.advice.push_back(
         step_reason(advice.step, result, seed, pot_rests_dry(seed, alive), answer.until, today));
@@ -225,7 +226,7 @@ void account_counted(const Asked& asked,
                      SowingAccount& answer) {
   const species_rules::SeedParameters seed = species_rules::seed_parameters(rule.rule);
   const Account result = account(cases, basis.record);
-  const SowingSituation situation = situation_of(basis, rule, asked.garden.today);
+  const SowingSituation situation = situation_of(basis, rule, asked.today);
   const AccountAdvice advice = advice_for(cases, basis.record, result, situation);
   answer.expected_up = {rounded_tenth(result.expected_up.mean),
                         static_cast<double>(result.expected_up.p10),
@@ -259,7 +260,7 @@ void account_reckoned(const Asked& asked,
                      weather,
                      record_of(asked, weather),
                      0};
-  const int today = days_between(weather.first, asked.garden.today);
+  const int today = days_between(weather.first, asked.today);
   const bool counted = !basis.record.looks.empty();
   basis.looked = counted ? basis.record.looks.back().day : today;
   const std::vector<SeedsOnDay> cases = cases_of(basis, {rule, draws_of_rule});
@@ -296,7 +297,7 @@ SowingAccount account_of(const Asked& asked) {
     return answer;
   }
   const std::optional<PotWeather> weather =
-      pot_weather(asked.garden, asked.seasons, asked.facts, *asked.facts.first_water);
+      pot_weather(asked.garden, asked.seasons, asked.facts, *asked.facts.first_water, asked.today);
   if (!weather) {
     nothing_reckoned(answer,
                      Reason{ReasonCode::readings_begin_late, {{"on", *asked.facts.first_water}}});
@@ -379,11 +380,9 @@ SowingAccount sowing_account(const LoadedGarden& garden,
   const SowingFacts facts = sowing_facts(sowing, garden.records);
   const Closing* const closing = closing_of(garden.records, sowing.id);
   if (closing == nullptr) {
-    return account_of({garden, seasons, sowing, facts, deciding});
+    return account_of({garden, seasons, sowing, facts, garden.today, deciding});
   }
-  LoadedGarden then = garden;
-  then.today = closing->on;
-  SowingAccount answer = account_of({then, seasons, sowing, facts, false});
+  SowingAccount answer = account_of({garden, seasons, sowing, facts, closing->on, false});
   close(*closing, answer);
   return answer;
 }

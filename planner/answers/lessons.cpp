@@ -116,7 +116,8 @@ void add_counting(const ReviewAnswer& review, std::vector<Lesson>& list) {
     if (line.outcome == "not_counted") {
       uncounted.add(line, line.seeds, line.seeds);
     }
-    const bool judged_by_rest = review.rest_is_over && !line.annual && !line.closed_on;
+    const bool rested = review.rest_is_over && !line.annual && !line.evergreen;
+    const bool judged_by_rest = rested && !line.closed_on;
     if (judged_by_rest && line.came.value_or(0) - line.dead > 0 && !line.back) {
       unjudged.add(line, *line.came - line.dead, *line.came - line.dead);
     }

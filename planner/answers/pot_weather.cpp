@@ -18,6 +18,7 @@ struct Stay {
   Season season;
   bool season_before = false; ///< wet before its hottest night
   Date water{};
+  Date today{}; ///< nothing later is told
 };
 
 std::optional<HeatMat> mat_named(const Garden& garden, const std::string& name) {
@@ -99,7 +100,7 @@ PotSeason pot_season(const LoadedGarden& garden,
     for (std::size_t place = 0; place < places.size(); ++place) {
       stood.push_back({days_between(begins, places[place].from), &(*at[place])[i]});
     }
-    weather.own.back().push_back(with_dry_spells(course_of_moved(stood), facts, garden.today));
+    weather.own.back().push_back(with_dry_spells(course_of_moved(stood), facts, stay.today));
   }
   if (!plain) {
     for (const SeedCourse& course : weather.own.back()) {
@@ -108,7 +109,7 @@ PotSeason pot_season(const LoadedGarden& garden,
   }
   season.days = season_days(stay.season, begins);
   season.water = std::clamp(days_between(begins, stay.water), 0, days_between(begins, ends) - 1);
-  season.last = std::min(days_between(begins, garden.today), days_between(begins, ends) - 1);
+  season.last = std::min(days_between(begins, stay.today), days_between(begins, ends) - 1);
   return season;
 }
 
@@ -135,7 +136,7 @@ int unread_in(const LoadedGarden& garden,
               const Stay& stay) {
   const std::string bench = bench_named(garden.garden, facts.places.back().bench).name;
   const climate::Outlook& outlook = seasons.season(bench, stay.season).outlook;
-  const Date to = std::min(garden.today, stay.season.next_hottest);
+  const Date to = std::min(stay.today, stay.season.next_hottest);
   int unread = 0;
   for (Date day = std::max(stay.water, outlook.first); day < to; day += Days{1}) {
     const int index = days_between(outlook.first, day);
@@ -151,9 +152,10 @@ int unread_in(const LoadedGarden& garden,
 std::optional<PotWeather> pot_weather(const LoadedGarden& garden,
                                       BenchSeasons& seasons,
                                       const SowingFacts& facts,
-                                      Date first_water) {
+                                      Date first_water,
+                                      Date today) {
   const climate::Phases& phases = *seasons.station().turning.phases;
-  Stay stay{climate::season_planned_on(phases, first_water), false, first_water};
+  Stay stay{climate::season_planned_on(phases, first_water), false, first_water, today};
   stay.season_before = first_water < stay.season.hottest;
   const Season earliest =
       stay.season_before ? climate::season_of(phases, stay.season.hottest - Days{1}) : stay.season;
@@ -166,11 +168,11 @@ std::optional<PotWeather> pot_weather(const LoadedGarden& garden,
     weather.seasons.push_back(pot_season(garden, seasons, facts, stay, weather));
     weather.wet_since = stay.water;
     weather.nights_unread += unread_in(garden, seasons, facts, stay);
-    if (garden.today < stay.season.next_hottest) {
+    if (today < stay.season.next_hottest) {
       break;
     }
-    stay = {climate::season_of(phases, stay.season.next_hottest), false, {}};
-    water = watered_again(facts, stay.season, garden.today);
+    stay = {climate::season_of(phases, stay.season.next_hottest), false, {}, today};
+    water = watered_again(facts, stay.season, today);
   }
   if (weather.seasons.size() > 1 && !is_written(facts, weather.wet_since)) {
     weather.notes.push_back({ReasonCode::watered_again_taken, {{"when", weather.wet_since}}});

@@ -22,14 +22,16 @@ struct PotWeather {
   std::vector<Reason> notes;               ///< what was taken for granted
 };
 
-/// Of a pot first watered by today. Empty where the readings hold no whole season before its first.
+/// Of a pot first watered by `today`, which may be earlier than the garden's: what is told of a
+/// closed sowing ends there. Empty where the readings hold no whole season before its first.
 /// A pot of several seasons is taken as watered again on the first watering of the season, else as
 /// its nights begin to cool. Of a season that was read to its end there is one course. Requires:
 /// the station has phases. `seasons` must outlive what comes back.
 [[nodiscard]] std::optional<PotWeather> pot_weather(const LoadedGarden& garden,
                                                     BenchSeasons& seasons,
                                                     const SowingFacts& facts,
-                                                    Date first_water);
+                                                    Date first_water,
+                                                    Date today);
 
 /// The same seasons as they stood at the end of a day. Requires: `looked` is the day of first water
 /// or later.

@@ -6,6 +6,7 @@
 #include "planner/answers/lessons.hpp"
 #include "planner/answers/make_heads.hpp"
 #include "planner/answers/promised.hpp"
+#include "planner/model/bench_climate.hpp"
 #include "planner/model/count_range.hpp"
 #include "planner/model/nights_for_rule.hpp"
 #include "planner/model/usual_looks.hpp"
@@ -131,23 +132,29 @@ int came_in_season(const KnownSowing& sowing, const std::optional<climate::Phase
                 : sowing.told->came();
 }
 
-bool is_promise_of(const SavedLine& line, const RecordedSowing& sown, Date water) {
-  return line.packet == sown.packet_id && line.seedlings && line.plants && line.seeds &&
-         std::lround(*line.seeds) == sown.seeds && line.not_before.value_or(water) <= water &&
-         line.no_later_than.value_or(water) >= water;
+// Another bench has other nights and days, of which the plan promised nothing.
+bool is_promise_of(const SavedLine& line,
+                   const RecordedSowing& sown,
+                   const std::string& bench,
+                   Date water) {
+  return line.packet == sown.packet_id && line.bench == bench && line.seedlings && line.plants &&
+         line.seeds && std::lround(*line.seeds) == sown.seeds &&
+         line.not_before.value_or(water) <= water && line.no_later_than.value_or(water) >= water;
 }
 
 /// What was really promised of the sowing, and on which day.
 std::optional<std::pair<Promised, Date>> saved_promise(const KnownSowing& sowing,
-                                                       const std::vector<SavedPlan>& saved) {
+                                                       const std::vector<SavedPlan>& saved,
+                                                       const Garden& garden) {
   const RecordedSowing& sown = *sowing.told->sowing;
+  const std::string& bench = bench_named(garden, sown.bench).name;
   if (!sowing.told->first_water || sown.packet_id.empty()) {
     return std::nullopt;
   }
   for (const SavedPlan& plan : saved) {
     for (const SavedLine& line : plan.lines) {
       if (plan.season == sowing.season && plan.on <= sown.on &&
-          is_promise_of(line, sown, *sowing.told->first_water)) {
+          is_promise_of(line, sown, bench, *sowing.told->first_water)) {
         return std::pair{Promised{{line.seedlings->mean, line.seedlings->p10, line.seedlings->p90},
                                   {line.plants->mean, line.plants->p10, line.plants->p90}},
                          plan.on};
@@ -159,6 +166,7 @@ std::optional<std::pair<Promised, Date>> saved_promise(const KnownSowing& sowing
 
 ReviewLine line_of(const KnownSowing& sowing,
                    const std::vector<SavedPlan>& saved,
+                   const Garden& garden,
                    Promises& promises,
                    BenchSeasons& seasons) {
   const WhatCame& told = *sowing.told;
@@ -174,7 +182,7 @@ ReviewLine line_of(const KnownSowing& sowing,
   line.on = sown.on;
   line.first_water = told.first_water;
   line.seeds = sown.seeds;
-  if (const auto promise = saved_promise(sowing, saved)) {
+  if (const auto promise = saved_promise(sowing, saved, garden)) {
     line.promised = promise->first;
     line.promised_on = promise->second;
   } else {
@@ -186,6 +194,7 @@ ReviewLine line_of(const KnownSowing& sowing,
   line.dead = dead_in(told);
   line.back = told.back;
   line.annual = first_rest_of(sowing.rule.rule) == species_rules::FirstRestWay::dies;
+  line.evergreen = first_rest_of(sowing.rule.rule) == species_rules::FirstRestWay::none;
   line.firm = told.firm;
   line.soft = told.soft;
   line.days_early = days_early(sowing, seasons);
@@ -318,7 +327,7 @@ ReviewAnswer review(const GardenFolder& folder,
   for (const KnownSowing& sowing : record.sowings) {
     if (sowing.season == answer.season) {
       sowings.push_back(&sowing);
-      answer.lines.push_back(line_of(sowing, request.saved, promises, seasons));
+      answer.lines.push_back(line_of(sowing, request.saved, garden.garden, promises, seasons));
     }
   }
   answer.carried = carried_into(record, answer.season, phases);

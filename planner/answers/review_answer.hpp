@@ -22,7 +22,9 @@ struct DeathsLine {
 /// was given.
 struct Promised {
   NumberSpread seedlings;
-  NumberSpread plants; ///< alive after the first rest
+  /// Alive after the first rest; evergreens at the height of the next hot season, annuals in
+  /// flower.
+  NumberSpread plants;
 };
 
 struct ReviewLine {
@@ -42,6 +44,7 @@ struct ReviewLine {
   int dead = 0;
   std::optional<int> back; ///< alive after the first rest; null: not counted then
   bool annual = false;     ///< none is alive then, so that none is asked for
+  bool evergreen = false;  ///< it has no rest, so that no count after it is asked for
   int firm = 0;            ///< of seeds pressed
   int soft = 0;
   std::optional<Date> closed_on; ///< the grower closed it

@@ -71,7 +71,10 @@ void add_sow(CLI::App& app, TypedWords& typed) {
   option(sow, "--trial", typed.trial, "NAME", "part of this trial");
   option(sow, "--arm", typed.arm, "NAME", "with --trial: this arm of it");
   flag(sow, "--dry", typed.dry, "not watered that day");
-  flag(sow, "--anyway", typed.anyway, "although the packet holds fewer seeds");
+  flag(sow,
+       "--anyway",
+       typed.anyway,
+       "although the packet holds fewer seeds; not for a packet that is not there");
   sow.footer(command_footer("--garden my-garden sow Albuca spiralis 25 --cover grit"));
 }
 

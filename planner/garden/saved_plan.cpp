@@ -63,6 +63,7 @@ SavedLine sowing_line(const JsonNode& sowing) {
   line.verdict = needed(sowing, "verdict").text();
   line.route = maybe_text(sowing, "route");
   line.sow_on = maybe_date(sowing, "sow_on");
+  line.bench = maybe_text(sowing, "bench");
   if (const auto seeds = sowing.member("seeds")) {
     line.seeds = seeds->number();
   }

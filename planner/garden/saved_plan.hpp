@@ -28,6 +28,7 @@ struct SavedLine {
   std::optional<Date> water;    ///< planned first water; where it is not now: when it would be
   std::optional<Date> not_before;
   std::optional<Date> no_later_than;
+  std::string bench; ///< it was planned for; empty where it is not now, or the file does not say
   // What it promised, of so many seeds; empty: nothing.
   std::optional<double> seeds{};
   std::optional<SavedRange> seedlings{};

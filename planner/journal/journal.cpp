@@ -164,6 +164,21 @@ void Journal::check_sowing(const EntryValue& value) const {
            fmt::format("{} is before sowing {} was sown", day, *sowing),
            fmt::format("{} or later", sown));
   }
+  if (kind_of(value) == EntryKind::closing) {
+    check_open(*sowing);
+  }
+}
+
+void Journal::check_open(EntryId sowing) const {
+  SQLite::Statement row(*journal_, "SELECT entry FROM closings WHERE sowing = ?");
+  row.bind(1, sowing);
+  while (row.executeStep()) {
+    if (const EntryId closing = row.getColumn(0).getInt64(); !is_undone(closing)) {
+      refuse("sowing",
+             fmt::format("sowing {} is closed already, by entry {}", sowing, closing),
+             "a sowing that is looked after");
+    }
+  }
 }
 
 bool Journal::is_undone(EntryId entry) const {

@@ -22,7 +22,7 @@ class EntryWriter;
 ///
 /// Every call throws StorageError (lock, permission, full disk), InputError (damaged file), and
 /// UsageError for an entry that cannot be: a number below its lowest, a sowing that is not there or
-/// was undone, a day before that of its sowing.
+/// was undone, a day before that of its sowing, a second closing of a sowing.
 class Journal {
 public:
   /// Makes the file, or brings an older one up to date after a copy beside it. Throws InputError
@@ -67,6 +67,7 @@ public:
 
 private:
   void check_sowing(const EntryValue& value) const;
+  void check_open(EntryId sowing) const;
   [[nodiscard]] bool is_undone(EntryId entry) const;
 
   std::filesystem::path file_;

@@ -2,60 +2,23 @@
 
 #include "planner/garden/plain_text.hpp"
 #include "planner/journal/entry_csv.hpp"
+#include "planner/journal/row_order.hpp"
 #include "planner/journal/undone_marks.hpp"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
 #include <algorithm>
-#include <charconv>
 #include <deque>
 #include <map>
 #include <optional>
 #include <set>
-#include <tuple>
 #include <unordered_map>
 #include <utility>
 
 namespace nightsow::planner {
 
 namespace {
-
-std::optional<EntryId> number_in(std::string_view text) {
-  EntryId number = 0;
-  const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), number);
-  const bool whole = fault == std::errc{} && end == text.data() + text.size() && number > 0;
-  return whole ? std::optional(number) : std::nullopt;
-}
-
-/// Whether every row has a number of its own.
-bool all_numbered(const std::vector<WrittenEntry>& rows) {
-  std::set<EntryId> numbers;
-  return std::all_of(rows.begin(), rows.end(), [&](const WrittenEntry& row) {
-    const auto number = number_in(row.key);
-    return number && numbers.insert(*number).second;
-  });
-}
-
-int rank(EntryKind kind) {
-  return kind == EntryKind::sowing ? 0 : kind == EntryKind::undo ? 2 : 1;
-}
-
-std::vector<const WrittenEntry*> in_order(const std::vector<WrittenEntry>& rows, bool numbered) {
-  std::vector<const WrittenEntry*> ordered;
-  ordered.reserve(rows.size());
-  for (const WrittenEntry& row : rows) {
-    ordered.push_back(&row);
-  }
-  const auto place = [numbered](const WrittenEntry& row) {
-    return numbered ? std::tuple(*number_in(row.key), 0, Date{}, std::size_t{0})
-                    : std::tuple(EntryId{0}, rank(kind_of(row.value)), day_of(row.value), row.line);
-  };
-  std::sort(ordered.begin(), ordered.end(), [&](const auto* one, const auto* other) {
-    return place(*one) < place(*other);
-  });
-  return ordered;
-}
 
 std::string said_by(const EntryValue& value) {
   std::string said;
@@ -166,19 +129,70 @@ private:
     }
   }
 
-  void settle(const WrittenEntry& row, SeedlingCount& told) {
+  // What is done with pots.
+  template <typename Told>
+
+  requires requires(Told told) { told.sowing; }
+
+  void settle(const WrittenEntry& row, Told& told) {
+    const std::size_t faults = plan_.faults.size();
     find_sowing(row, told.on, told.sowing);
+    // What does not count, or is there already, changes nothing.
+    if (plan_.faults.size() == faults && !row.undone && !is_known(told)) {
+      check_closed(row, told);
+    }
   }
 
-  void settle(const WrittenEntry& row, PressTest& told) { find_sowing(row, told.on, told.sowing); }
+  /// What closed that sowing, of what counts.
+  [[nodiscard]] const Closing* closing_of(EntryId sowing) const {
+    const auto [first, last] = closings_.equal_range(sowing);
+    const auto found =
+        std::find_if(first, last, [&](const auto& closing) { return counts(closing.second.id); });
+    return found == last ? nullptr : &found->second;
+  }
 
-  void settle(const WrittenEntry& row, Watering& told) { find_sowing(row, told.on, told.sowing); }
+  [[nodiscard]] bool counts(EntryId id) const {
+    return !marks_.is_undone(id) &&
+           std::find(said_undone_.begin(), said_undone_.end(), id) == said_undone_.end();
+  }
 
-  void settle(const WrittenEntry& row, Move& told) { find_sowing(row, told.on, told.sowing); }
+  // As when it is typed: a closed sowing stands as on the day of its closing.
+  template <typename Told> void check_closed(const WrittenEntry& row, const Told& told) {
+    const Closing* const closing = closing_of(told.sowing);
+    if (closing != nullptr && closing->on < told.on) {
+      refuse(row,
+             0,
+             fmt::format("{} is after its sowing was closed, {}",
+                         format_iso_date(told.on),
+                         format_iso_date(closing->on)),
+             fmt::format("a day up to {}", format_iso_date(closing->on)),
+             "correct the day, or undo the closing first");
+    }
+  }
 
-  void settle(const WrittenEntry& row, Potting& told) { find_sowing(row, told.on, told.sowing); }
-
-  void settle(const WrittenEntry& row, Closing& told) { find_sowing(row, told.on, told.sowing); }
+  void check_closed(const WrittenEntry& row, const Closing& told) {
+    if (const Closing* const closing = closing_of(told.sowing)) {
+      refuse(row,
+             0,
+             fmt::format("its sowing is closed already, since {}", format_iso_date(closing->on)),
+             "a sowing that is looked after",
+             "leave the row out, or undo that closing first");
+    }
+    const auto [first, last] = told_of_.equal_range(told.sowing);
+    for (auto one = first; one != last; ++one) {
+      const EntryId id = one->second;
+      if (days_.at(id) > told.on && counts(id)) {
+        refuse(row,
+               0,
+               fmt::format("something is told of its sowing on {}, after {}",
+                           format_iso_date(days_.at(id)),
+                           format_iso_date(told.on)),
+               "that day or later",
+               "correct the day of the closing");
+        return;
+      }
+    }
+  }
 
   /// What `undoes` names.
   std::optional<EntryId> entry_named(const WrittenEntry& row) {
@@ -318,6 +332,11 @@ private:
     if (const auto* undo = std::get_if<Undo>(&entry.value)) {
       marks_.undo(entry.id, undo->undone);
     }
+    if (const auto* closing = std::get_if<Closing>(&entry.value)) {
+      closings_.emplace(closing->sowing, *closing);
+    } else if (const auto sowing = sowing_of(entry.value)) {
+      told_of_.emplace(*sowing, entry.id);
+    }
     if (const auto* sowing = std::get_if<RecordedSowing>(&entry.value)) {
       sowings_[entry.id] = *sowing;
       called_[lower_case(sowing->taxon)].push_back(entry.id);
@@ -350,14 +369,15 @@ private:
   void refuse(const WrittenEntry& row,
               std::size_t column,
               std::string found,
-              std::string expected) {
+              std::string expected,
+              std::string remedy = "") {
     plan_.faults.push_back({Severity::warning,
                             std::string(where_),
                             row.line,
                             column,
                             std::move(found),
                             std::move(expected),
-                            ""});
+                            std::move(remedy)});
   }
 
   const EntryTable& table_;
@@ -373,7 +393,9 @@ private:
   std::unordered_map<EntryId, Date> days_;
   std::map<EntryId, RecordedSowing> sowings_;
   std::unordered_map<std::string, std::vector<EntryId>> called_;
-  std::vector<EntryId> said_undone_; ///< of what is new
+  std::multimap<EntryId, Closing> closings_; ///< by sowing
+  std::multimap<EntryId, EntryId> told_of_;  ///< by sowing: all else that is told of it
+  std::vector<EntryId> said_undone_;         ///< of what is new
   UndoneMarks marks_;
   PlannedImport plan_;
 };

@@ -34,7 +34,8 @@ struct PlannedImport {
 /// one sowing is there. A sowing without a copy of its packet's row gets it from `packets`. Entries
 /// that say the same as one of the journal are known, each for one row. A new row that is said to
 /// be undone, and that no row undoes, gets an undo of today. Days after `today` are faults; so is
-/// what stands before its sowing.
+/// what stands before its sowing, what is told of a sowing (a note excepted) after the day of its
+/// closing, a second closing, and a closing before what is told of its sowing already.
 [[nodiscard]] PlannedImport plan_import(const EntryTable& table,
                                         std::string_view where,
                                         const std::vector<Entry>& there,

@@ -15,6 +15,8 @@
 #include <fmt/format.h>
 #include <sqlite3.h>
 
+#include <array>
+
 namespace nightsow::planner {
 
 namespace fs = std::filesystem;
@@ -53,23 +55,68 @@ Salvaged copy(SQLite::Database& damaged, SQLite::Database& whole) {
   return result;
 }
 
-void refuse_taken(const fs::path& into) {
-  if (fs::exists(into)) {
-    throw UsageError({Severity::error,
-                      into.string(),
-                      0,
-                      0,
-                      "this file is there already",
-                      "the name of a new file",
-                      "name another one; nothing was written"});
+constexpr std::array parts{"", "-wal", "-shm"};
+
+void remove_all_of(const std::string& journal) {
+  for (const char* part : parts) {
+    std::error_code ignored;
+    fs::remove(journal + part, ignored);
   }
 }
+
+std::string damaged_copy(const fs::path& into) {
+  return into.string() + ".damaged";
+}
+
+std::string fresh_scratch(const fs::path& into) {
+  return into.string() + ".fresh";
+}
+
+// Those that are written and taken away again may be another's, or left by a try that was cut off.
+void refuse_taken(const fs::path& into) {
+  for (const std::string& name : {into.string(), damaged_copy(into), fresh_scratch(into)}) {
+    for (const char* part : parts) {
+      if (fs::exists(name + part)) {
+        throw UsageError({Severity::error,
+                          name + part,
+                          0,
+                          0,
+                          "this file is there already",
+                          fmt::format("nothing beside {} that is needed for it", into.string()),
+                          "name another file, or move this one away; nothing was written"});
+      }
+    }
+  }
+}
+
+/// Takes away what was begun, unless it is kept.
+class Begun {
+public:
+  explicit Begun(const fs::path& into) : name_(into.string()) {}
+
+  Begun(const Begun&) = delete;
+  Begun& operator=(const Begun&) = delete;
+  Begun(Begun&&) = delete;
+  Begun& operator=(Begun&&) = delete;
+
+  ~Begun() {
+    if (!kept_) {
+      remove_all_of(name_);
+    }
+  }
+
+  void keep() { kept_ = true; }
+
+private:
+  std::string name_;
+  bool kept_ = false;
+};
 
 /// A copy of the damaged file and of the log beside it, so that SQLite mends and clears up nothing
 /// in the original. Taken away at the end.
 class Copied {
 public:
-  Copied(const fs::path& damaged, const fs::path& into) : name_(into.string() + ".damaged") {
+  Copied(const fs::path& damaged, const fs::path& into) : name_(damaged_copy(into)) {
     write_atomically(name_, read_whole_file(damaged, "the command"));
     if (const std::string log = damaged.string() + "-wal"; fs::exists(log)) {
       write_atomically(name_ + "-wal", read_whole_file(log, "the command"));
@@ -81,12 +128,7 @@ public:
   Copied(Copied&&) = delete;
   Copied& operator=(Copied&&) = delete;
 
-  ~Copied() {
-    for (const char* part : {"", "-wal", "-shm"}) {
-      std::error_code ignored;
-      fs::remove(name_ + part, ignored);
-    }
-  }
+  ~Copied() { remove_all_of(name_); }
 
   [[nodiscard]] const std::string& name() const { return name_; }
 
@@ -109,18 +151,19 @@ private:
 Salvaged salvage(const fs::path& damaged, const fs::path& into) {
   refuse_taken(into);
   const Copied copied(damaged, into);
+  Begun begun(into);
   Salvaged result;
   bool mended = false;
   telling_failures(into, [&] {
     const auto whole = open_for_writing(into);
-    mended = mend_schema(copied.name(), into.string() + ".fresh");
+    mended = mend_schema(copied.name(), fresh_scratch(into));
     SQLite::Database from(copied.name(), SQLite::OPEN_READWRITE);
     result = copy(from, *whole);
   });
   if (mended && result.kept.empty()) {
-    fs::remove(into);
     refuse_unreadable(damaged);
   }
+  begun.keep();
   return result;
 }
 

@@ -168,6 +168,9 @@ bool looks_like_a_packet(const std::string& what) {
   const auto is = [&](char from, char to) {
     return std::any_of(what.begin(), what.end(), [=](char c) { return c >= from && c <= to; });
   };
+  if (what.find(' ') != std::string::npos) {
+    return false;
+  }
   return is('0', '9') || (is('A', 'Z') && !is('a', 'z'));
 }
 

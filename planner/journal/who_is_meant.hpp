@@ -45,7 +45,8 @@ namespace nightsow::planner {
 [[nodiscard]] Packet packet_meant(const std::string& what, const std::vector<Packet>& packets);
 
 /// Whether a word looks like the id of a packet and not like a plant's name: a figure in it, or
-/// capitals only.
+/// capitals only. Several words are a plant's name, since those of collection numbers and cultivars
+/// hold figures, too.
 [[nodiscard]] bool looks_like_a_packet(const std::string& what);
 
 /// Throws UsageError: no packet is called so, with what is written nearly so.

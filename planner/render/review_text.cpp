@@ -50,8 +50,10 @@ std::string why_text(const ReviewLine& line) {
         ": {} of {} pressed were soft, the seed was dead", line.soft, line.firm + line.soft);
   }
   if (line.why == "seed_is_sound") {
-    return fmt::format(
-        ": {} of {} pressed are firm, keep the pot", line.firm, line.firm + line.soft);
+    return fmt::format(": {} of {} pressed are firm{}",
+                       line.firm,
+                       line.firm + line.soft,
+                       line.closed_on ? "" : ", keep the pot");
   }
   if (line.why == "watered_early") {
     return fmt::format(": watered {} before nights held", counted_text(*line.days_early, "day"));
@@ -140,7 +142,9 @@ std::string lines_table(const ReviewAnswer& answer, const TextStyle& style) {
          paragraph(
              "",
              "Water: first water. Promised, Plants: seedlings, and plants after the first rest, "
-             "that were to expect (8 in 10). Back: alive after the first rest.") +
+             "that were to expect (8 in 10); of evergreens those at the height of the next hot "
+             "season, of "
+             "annuals those in flower. Back: alive after the first rest.") +
          promises_text(answer);
 }
 

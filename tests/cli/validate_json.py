@@ -23,27 +23,52 @@ COMMANDS = {"plan": ["plan", "--json"], "nights": ["nights", "--json"], "backtes
 ONE_DAY_IS_ENOUGH = {"backtest"}  # it looks at past years, and takes its time
 
 
+def read_once(pairs):
+    """An object of which no key stands twice: of doubled ones readers take one, and say nothing."""
+    keys = [key for key, _ in pairs]
+    doubled = sorted({key for key in keys if keys.count(key) > 1})
+    if doubled:
+        raise ValueError(f"keys stand twice in one object: {', '.join(doubled)}")
+    return dict(pairs)
+
+
+def read_json(text):
+    return json.loads(text, object_pairs_hook=read_once)
+
+
+def schema_of(command):
+    path = TOP / "planner" / f"{command}.schema.json"
+    try:
+        schema = read_json(path.read_text(encoding="utf-8"))
+    except ValueError as error:
+        raise SystemExit(f"{path}: {error}") from error
+    jsonschema.Draft202012Validator.check_schema(schema)
+    return schema
+
+
 def answer(program, half, today, words):
     done = subprocess.run([program, "--garden", TOP / "examples" / f"garden-{half}", "--today", today,
                            *words], capture_output=True, text=True, encoding="utf-8", check=True)
-    return json.loads(done.stdout)
+    return read_json(done.stdout)
 
 
 # An entry of every kind, for the journal's schema.
 ENTRIES = """\
 entry,what,day,sowing,packet,taxon,seeds,first_water,seen,dead,cause,firm,soft,sprouted,tried,at_c,\
-water,move,to,used_for,text,photo,undoes,harvested,stored
-1,sowing,2026-01-02,,S11,Albuca spiralis,10,2026-01-03,,,,,,,,,,,,,,,,,
-2,sowing,2026-01-02,,,Bulbine annua,5,,,,,,,,,,,,,,,,,2025-11,shelf 22C to 2025-12-01; fridge
-3,count,2026-01-20,1,,,,,4,1,gnats,,,,,,,,,,,,,,
-4,count,2026-01-21,1,,,,,4,,,,,,,,,,,,,,,,
-5,press_test,2026-01-22,1,,,,,,,,3,2,,,,,,,,,,,,
-6,germination_test,2026-01-02,,S11,,,,,,,,,14,20,15.5,,,,,,,,,
-7,watering,2026-01-05,2,,,,,,,,,,,,,first water,,,,,,,,
-8,move,2026-01-06,2,,,,,,,,,,,,,,shade,0.4,,,,,,
-9,note,2026-01-07,,,,,,,,,,,,,,,,,,a cold night,photos/a.jpg,,,
-10,packet_use,2026-01-08,,S11,,3,,,,,,,,,,,,,given,,,,,
-11,undo,2026-01-22,,,,,,,,,,,,,,,,,,,,4,,
+water,move,to,used_for,text,photo,undoes,harvested,stored,potting,plants,closed
+1,sowing,2026-01-02,,S11,Albuca spiralis,10,2026-01-03,,,,,,,,,,,,,,,,,,,,
+2,sowing,2026-01-02,,,Bulbine annua,5,,,,,,,,,,,,,,,,,2025-11,shelf 22C to 2025-12-01; fridge,,,
+3,count,2026-01-20,1,,,,,4,1,gnats,,,,,,,,,,,,,,,,,
+4,count,2026-01-21,1,,,,,4,,,,,,,,,,,,,,,,,,,
+5,press_test,2026-01-22,1,,,,,,,,3,2,,,,,,,,,,,,,,,
+6,germination_test,2026-01-02,,S11,,,,,,,,,14,20,15.5,,,,,,,,,,,,
+7,watering,2026-01-05,2,,,,,,,,,,,,,first water,,,,,,,,,,,
+8,move,2026-01-06,2,,,,,,,,,,,,,,shade,0.4,,,,,,,,,
+9,note,2026-01-07,,,,,,,,,,,,,,,,,,a cold night,photos/a.jpg,,,,,,
+10,packet_use,2026-01-08,,S11,,3,,,,,,,,,,,,,given,,,,,,,,
+11,undo,2026-01-22,,,,,,,,,,,,,,,,,,,,4,,,,,
+12,potting,2026-02-10,1,,,,,,,,,,,,,,,,,,,,,,pricked_out,3,
+13,closing,2026-02-11,1,,,,,,,,,,,,,,,,,,,,,,,,given_away
 """
 
 
@@ -59,12 +84,11 @@ def journal_answer(program):
         subprocess.run([*common, "journal", "import", sheet], capture_output=True, check=True)
         done = subprocess.run([*common, "--json", "journal", "export"], capture_output=True, text=True,
                               encoding="utf-8", check=True)
-        return json.loads(done.stdout)
+        return read_json(done.stdout)
 
 
 def journal_faults(program):
-    schema = json.loads((TOP / "planner" / "journal.schema.json").read_text(encoding="utf-8"))
-    jsonschema.Draft202012Validator.check_schema(schema)
+    schema = schema_of("journal")
     validator = jsonschema.Draft202012Validator(schema)
     found = journal_answer(program)
     for error in validator.iter_errors(found):
@@ -79,7 +103,8 @@ def journal_faults(program):
 
 def of_the_record(program):
     """What is said of the two invented seasons that come with the example gardens, and of sowings in
-    every state: dry, too early, uncounted, all up, without a rule, undone ones left out."""
+    every state: dry, too early, uncounted, growing, all up, without a rule, closed, undone ones left
+    out."""
     with tempfile.TemporaryDirectory(prefix="nightsow-") as scratch:
         garden = pathlib.Path(scratch) / "garden"
         shutil.copytree(TOP / "examples" / "garden-south", garden)
@@ -92,19 +117,20 @@ def of_the_record(program):
         run("2026-02-20", "journal", "import", garden / "past-seasons-invented.csv")
         for words in (["sow", "S12", "14", "--dry"], ["sow", "S17", "20"], ["sow", "Zzyzx", "5"]):
             run("2026-02-20", *words)
-        for command, more in OF_THE_RECORD:
-            for today in ("2025-06-20", "2026-02-20"):
-                yield command, today, json.loads(run(today, command, *more, "--json"))
+        run("2026-02-20", "close", "6", "--why", "moved-on")
+        for today in ("2025-06-20", "2026-02-20"):
+            for command, more in OF_THE_RECORD:
+                yield command, today, read_json(run(today, command, *more, "--json"))
+            read_json(run(today, "today", "--json"))  # it has no schema, but no key stands twice
 
 
 OF_THE_RECORD = [("account", []), ("account", ["--all"]), ("account", ["1"]), ("learn", []), ("review", []),
-                 ("review", ["--season", "2024"])]
+                 ("review", ["--season", "2024"]), ("plan", [])]
 
 
 def record_faults(program):
     for command, today, found in of_the_record(program):
-        schema = json.loads((TOP / "planner" / f"{command}.schema.json").read_text(encoding="utf-8"))
-        jsonschema.Draft202012Validator.check_schema(schema)
+        schema = schema_of(command)
         validator = jsonschema.Draft202012Validator(schema)
         for error in validator.iter_errors(found):
             yield f"{command}, {today}: {error.json_path}: {error.message[-300:]}"
@@ -122,8 +148,7 @@ def main(program):
         faults += 1
         print(fault)
     for command, words in COMMANDS.items():
-        schema = json.loads((TOP / "planner" / f"{command}.schema.json").read_text(encoding="utf-8"))
-        jsonschema.Draft202012Validator.check_schema(schema)
+        schema = schema_of(command)
         validator = jsonschema.Draft202012Validator(schema)
         for half, todays in TODAYS.items():
             for today in todays[:1] if command in ONE_DAY_IS_ENOUGH else todays:

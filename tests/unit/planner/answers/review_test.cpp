@@ -171,6 +171,7 @@ TEST_P(ReviewOnBothHalves, JudgesThePromiseThatASavedPlanMade) {
   line.seedlings = SavedRange{30.0, 25.0, 36.0};
   line.plants = SavedRange{12.0, 3.0, 20.0};
   line.not_before = sown.on - Days{5};
+  line.bench = here_.folder.garden.benches.front().name;
   saved.lines = {line};
   const auto judged = [&] {
     return line_of(
@@ -188,6 +189,10 @@ TEST_P(ReviewOnBothHalves, JudgesThePromiseThatASavedPlanMade) {
   EXPECT_FALSE(judged().promised_on);
   saved.lines.front().seeds = 40.0;
   saved.lines.front().not_before = sown.on + Days{1}; // watered before the day it was given
+  EXPECT_FALSE(judged().promised_on);
+  saved.lines.front().not_before.reset();
+  EXPECT_TRUE(judged().promised_on);
+  saved.lines.front().bench = "another bench";
   EXPECT_FALSE(judged().promised_on);
 }
 
@@ -234,6 +239,21 @@ TEST(Lessons, AreThreeAtMostAndTheCostliestStandsFirst) {
   ASSERT_EQ(lessons.size(), 3U);
   EXPECT_EQ(lessons.front().count, 40);
   EXPECT_EQ(lessons.back().count, 9);
+}
+
+TEST(Lessons, AskForACountAfterTheRestOnlyWhereThereIsOne) {
+  for (const auto& [annual, evergreen] : {std::pair{false, false}, {true, false}, {false, true}}) {
+    ReviewAnswer review;
+    review.rest_is_over = true;
+    ReviewLine line;
+    line.seeds = 40;
+    line.came = 30;
+    line.annual = annual;
+    line.evergreen = evergreen;
+    line.outcome = "as_promised";
+    review.lines = {line};
+    EXPECT_EQ(lessons_of(review, {}).size(), annual || evergreen ? 0U : 1U);
+  }
 }
 
 TEST(Lessons, EachIsASentence) {

@@ -168,6 +168,68 @@ TEST(ASheetOfOnesOwn, ClosesASowingAndTellsOfPricking) {
   EXPECT_EQ(std::get<Closing>(plan.entries[2].value).why, ClosingReason::thrown_out);
 }
 
+struct AfterAClosing {
+  std::string_view rows;
+  std::string_view fault; ///< of the first that cannot be taken; empty: all are taken
+};
+
+TEST(ASheetOfOnesOwn, TellsOfAClosedSowingOnlyWhatWasBeforeItsClosing) {
+  constexpr std::string_view header = "entry,what,day,sowing,taxon,seeds,seen,closed,text,undone\n"
+                                      "1,sowing,2026-03-02,,Albuca spiralis,25,,,,\n";
+  constexpr std::string_view after = "4:0 2026-05-19 is after its sowing was closed, 2026-05-01";
+  for (const AfterAClosing& of :
+       {AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,\n3,count,2026-04-20,1,,,9,,,\n", ""},
+        AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,\n3,count,2026-05-01,1,,,9,,,\n", ""},
+        AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,\n3,count,2026-05-19,1,,,9,,,\n", after},
+        AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,\n3,note,2026-05-19,1,,,,,a word,\n", ""},
+        AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,yes\n3,count,2026-05-19,1,,,9,,,\n", ""},
+        AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,\n3,count,2026-05-19,1,,,9,,,yes\n", ""},
+        AfterAClosing{"2,count,2026-05-19,1,,,9,,,\n3,closing,2026-05-01,1,,,,emptied,,\n",
+                      "4:0 something is told of its sowing on 2026-05-19, after 2026-05-01"},
+        AfterAClosing{"2,count,2026-05-19,1,,,9,,,yes\n3,closing,2026-05-01,1,,,,emptied,,\n", ""},
+        AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,\n3,closing,2026-05-19,1,,,,other,,\n",
+                      "4:0 its sowing is closed already, since 2026-05-01"},
+        AfterAClosing{"2,closing,2026-05-01,1,,,,emptied,,yes\n3,closing,2026-05-19,1,,,,other,,\n",
+                      ""}}) {
+    const PlannedImport plan = planned(std::string(header) + std::string(of.rows));
+    EXPECT_EQ(first_fault(plan), of.fault) << of.rows;
+    EXPECT_EQ(plan.faulty_rows, of.fault.empty() ? 0U : 1U) << of.rows;
+    EXPECT_TRUE(plan.faults.empty() || !plan.faults.front().remedy.empty()) << of.rows;
+  }
+}
+
+TEST_F(AJournalAsATable, ClosesNoSowingThatTheJournalHasClosed) {
+  {
+    Journal journal(file("one.db"));
+    const EntryId sown = journal.add_sowing(invented_sowing());
+    journal.add(Closing{0, sown, on("2026-05-10"), ClosingReason::given_away});
+  }
+  constexpr std::string_view header = "what,day,sowing,seen,closed\n";
+  const std::string again = std::string(header) + "closing,2026-05-20,1,,other\n";
+  EXPECT_EQ(first_fault(import(file("one.db"), again)),
+            "2:0 its sowing is closed already, since 2026-05-10");
+  EXPECT_EQ(first_fault(import(file("one.db"), std::string(header) + "count,2026-05-20,1,3,\n")),
+            "2:0 2026-05-20 is after its sowing was closed, 2026-05-10");
+  EXPECT_EQ(read_entries(file("one.db")).size(), 2U);
+  Journal(file("one.db")).undo(2, on("2026-05-11"));
+  EXPECT_EQ(first_fault(import(file("one.db"), again)), "");
+  EXPECT_EQ(read_records(file("one.db")).closings.size(), 1U);
+}
+
+TEST_F(AJournalAsATable, ComesBackWholeWhereAClosedSowingWasOpenedAgainForACount) {
+  {
+    Journal journal(file("one.db"));
+    const EntryId sown = journal.add_sowing(invented_sowing());
+    const EntryId closed = journal.add(Closing{0, sown, on("2026-05-10"), ClosingReason::emptied});
+    journal.undo(closed, on("2026-05-11"));
+    journal.add_count(invented_count(sown, "2026-05-12", 7));
+    journal.add(Closing{0, sown, on("2026-05-20"), ClosingReason::emptied});
+  }
+  const std::string table = entries_csv(read_entries(file("one.db")));
+  EXPECT_EQ(first_fault(import(file("other.db"), table)), "");
+  EXPECT_EQ(entries_csv(read_entries(file("other.db"))), table);
+}
+
 TEST(ASheetOfOnesOwn, UndoesWhatItSaysIsUndone) {
   const PlannedImport plan = planned("day,taxon,seeds,undone\n2026-03-02,Albuca spiralis,25,yes\n");
   ASSERT_EQ(plan.entries.size(), 2U);

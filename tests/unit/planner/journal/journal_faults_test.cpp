@@ -180,14 +180,15 @@ void write_since(const fs::path& file, int version, int counts) {
     for (int i = 0; i < counts / 10; ++i) {
       journal.add_packet_use({0, "a1", support::on("2026-04-02"), 1, PacketUseKind::given});
       journal.add(Potting{0, 1, support::on("2026-04-02"), PottingKind::pricked_out, {}});
-      journal.add(Closing{0, 1, support::on("2026-04-03"), ClosingReason::emptied});
+      const EntryId other = journal.add_sowing(invented_sowing());
+      journal.add(Closing{0, other, support::on("2026-04-03"), ClosingReason::emptied});
     }
   });
 }
 
 TEST_F(AFaultyJournal, ThatBeganWithAnyVersionIsSalvagedWholeThoughItsSchemaIsSpoilt) {
   constexpr int counts = 300;
-  constexpr std::size_t entries = 1 + counts + 3 * (counts / 10);
+  constexpr std::size_t entries = 1 + counts + 4 * (counts / 10);
   for (int version = 1; version <= journal_version(); ++version) {
     SCOPED_TRACE(version);
     for (const char* part : {"", "-wal", "-shm", ".saved"}) {
@@ -235,6 +236,32 @@ TEST_F(AFaultyJournal, ThatHoldsNothingReadableIsSaidToBeSo) {
   const fs::path saved = file().string() + ".saved";
   EXPECT_EQ(refusal<InputError>([&] { salvage(file(), saved); }).found,
             "no entry can be read out of this file");
+  EXPECT_EQ(files(), 1U);
+}
+
+TEST_F(AFaultyJournal, IsNotSalvagedOverAFileOfANameThatIsNeeded) {
+  fill(10);
+  std::string content = bytes();
+  content.replace(0, page_bytes, page_bytes, '\x5a');
+  write(content);
+  const fs::path saved = file().string() + ".saved";
+  for (const char* taken : {"", "-wal", ".fresh", ".fresh-wal", ".damaged"}) {
+    const fs::path other = saved.string() + taken;
+    write_atomically(other, "another's");
+    const std::size_t before = files();
+    EXPECT_EQ(refusal<UsageError>([&] { salvage(file(), saved); }).where, other.string());
+    EXPECT_EQ(read_whole_file(other, "the test"), "another's");
+    EXPECT_EQ(files(), before) << taken;
+    fs::remove(other);
+  }
+  EXPECT_EQ(salvage(file(), saved).kept.size(), 11U);
+}
+
+TEST_F(AFaultyJournal, LeavesNothingBehindWhereSalvagingItFails) {
+  write("no journal, and no page of one");
+  const fs::path saved = file().string() + ".saved";
+  EXPECT_ANY_THROW(salvage(file(), saved));
+  EXPECT_FALSE(fs::exists(saved));
   EXPECT_EQ(files(), 1U);
 }
 

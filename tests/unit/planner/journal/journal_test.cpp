@@ -291,6 +291,17 @@ TEST_F(AJournal, RefusesACountBeforeTheSowingAndOneOfNoSowing) {
             "there is no sowing 2");
 }
 
+TEST_F(AJournal, RefusesASecondClosingUntilTheFirstIsUndone) {
+  Journal journal(file());
+  const EntryId sowing = journal.add_sowing(invented_sowing());
+  const Closing closing{0, sowing, on("2026-05-01"), ClosingReason::emptied};
+  const EntryId first = journal.add(closing);
+  EXPECT_THROW(journal.add(closing), UsageError);
+  journal.undo(first, on("2026-05-02"));
+  EXPECT_GT(journal.add(closing), first);
+  EXPECT_EQ(read_records(file()).closings.size(), 1U);
+}
+
 TEST_F(AJournal, WritesTogetherAllOrNothing) {
   Journal journal(file());
   const EntryId sowing = journal.add_sowing(invented_sowing());

@@ -53,6 +53,17 @@ TEST(QuickEntry, TakesATaxonThatIsNotInHandAsTyped) {
   EXPECT_EQ(sown("Gethyllis afra").taxon, "Gethyllis afra");
 }
 
+TEST(QuickEntry, TakesACollectionNumberOrACultivarForAPlantAndNotForAPacket) {
+  for (const char* name :
+       {"Albuca sp. MV12", "Conophytum 'Karoo 2'", "LITHOPS LESLIEI", "Massonia sp. 12"}) {
+    EXPECT_EQ(sown(name).packet_id, "") << name;
+    EXPECT_EQ(sown(name).taxon, name);
+  }
+  for (const char* packet : {"a7", "S12", "LITHOPS"}) {
+    EXPECT_THROW(static_cast<void>(sown(packet)), UsageError) << packet;
+  }
+}
+
 Problem refusal(QuickSowing typed, const std::vector<Packet>& all) {
   try {
     static_cast<void>(sowing_meant(typed, {in_hand(), all}, "", on("2026-03-02")));
