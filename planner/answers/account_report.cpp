@@ -10,7 +10,6 @@
 #include "planner/answers/carried.hpp"
 #include "planner/answers/figures.hpp"
 #include "planner/answers/make_heads.hpp"
-#include "planner/answers/pot_prospects.hpp"
 #include "planner/garden/open_sowings.hpp"
 
 #include <algorithm>
@@ -164,9 +163,8 @@ void advise(const Asked& asked,
          {{"last", *answer.counted_on}, {"days", days_between(*answer.counted_on, asked.today)}}});
   } else {
     const Date today = asked.today;
-    const bool alive = pot_seen(asked.garden.records, asked.sowing).alive.value_or(0) > 0;
-    answer.advice.push_back(
-        step_reason(advice.step, result, seed, pot_rests_dry(seed, alive), answer.until, today));
+    const bool rests_dry = pot_rests_dry(seed, answer.alive > 0);
+    answer.advice.push_back(step_reason(advice.step, result, seed, rests_dry, answer.until, today));
     if (advice.step == NextStep::keep_for_next_limb && *answer.until <= today) {
       answer.step = "water_again";
       answer.until.reset();
